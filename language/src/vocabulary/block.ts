@@ -1,0 +1,43 @@
+import type { ValueType } from './values.js';
+
+/** One property of a block: the single place that says how it is written, what it means and since when it exists. */
+export interface Property<T = unknown> {
+    readonly type: ValueType<T>;
+    /** One line in plain trade words. */
+    readonly doc: string;
+    readonly isRequired: boolean;
+    /** What holds when the fact is not written, in words. */
+    readonly otherwise?: string;
+    readonly since: string;
+    /** Other accepted spellings of the key. */
+    readonly aliases?: readonly string[];
+}
+
+/** What a block is, where it may stand and what may stand in it. */
+export interface BlockDefinition {
+    readonly doc: string;
+    /** Kinds of block it may stand in; `file` is the top of a file. */
+    readonly standsIn: readonly string[];
+    readonly name: 'required' | 'optional' | 'none';
+    /** Whether a quoted title may follow the name. */
+    readonly hasTitle?: boolean;
+    /** Walls after the word `on` in the header. */
+    readonly walls: 'none' | 'one' | 'several' | 'optional';
+    /** Whether a parent may hold more than one. */
+    readonly isRepeatable: boolean;
+    /** A short body offered by completion; `$1` marks places to fill. */
+    readonly snippet?: string;
+    readonly since: string;
+    readonly properties: Readonly<Record<string, Property>>;
+}
+
+const since = '0.1';
+
+/** A property that may be left out. */
+export const may = <T>(type: ValueType<T>, doc: string, more: { otherwise?: string; aliases?: readonly string[] } = {}): Property<T> & { readonly isRequired: false } =>
+    ({ type, doc, isRequired: false, since, ...more });
+/** A property without which the block means nothing; its absence is a finding. */
+export const must = <T>(type: ValueType<T>, doc: string, more: { aliases?: readonly string[] } = {}): Property<T> & { readonly isRequired: true } =>
+    ({ type, doc, isRequired: true, since, ...more });
+
+export const block = <const B extends Omit<BlockDefinition, 'since'>>(definition: B): B & { readonly since: string } => ({ since, ...definition });

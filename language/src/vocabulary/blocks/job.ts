@@ -1,0 +1,106 @@
+import { block, may, must } from '../block.js';
+import { choice, choices, current, count, date, flag, length, lengths, size, supply, temperature, text, wallLengths, wallList, reference } from '../values.js';
+
+/** Ids of the published rule sets a job may name; a test holds this list equal to the rule sets that exist. */
+export const ruleSetIds = ['us_dwelling', 'us_commercial', 'us_accessible', 'ca_electrical', 'iec', 'good_practice'] as const;
+
+/** Conductor sizes as single words. */
+export const conductorWords = [
+    'awg_14', 'awg_12', 'awg_10', 'awg_8', 'awg_6', 'awg_4', 'awg_3', 'awg_2', 'awg_1',
+    'mm2_1_5', 'mm2_2_5', 'mm2_4', 'mm2_6', 'mm2_10', 'mm2_16', 'mm2_25',
+] as const;
+export type ConductorWord = typeof conductorWords[number];
+
+export const jobBlocks = {
+    job: block({
+        doc: 'One room as ordered: everything that is drawn, cut, packed and wired for it.',
+        standsIn: ['file'], name: 'required', hasTitle: true, walls: 'none', isRepeatable: true,
+        snippet: 'job ${1:name} "${2:title}" {\n\tnumber    "${3:0001}"\n\trevision  "A"\n\trules     us_dwelling\n\n\t$0\n}',
+        properties: {
+            number: may(text, 'The order number printed on every document.'),
+            revision: may(text, 'The revision letter printed on every document.'),
+            drawn_by: may(text, 'Who drew it.'),
+            rules: must(choices(...ruleSetIds), 'The published rule sets the room must meet; the strictest figure governs.'),
+        },
+    }),
+    site: block({
+        doc: 'The place the room is built in, as measured.',
+        standsIn: ['job'], name: 'none', walls: 'none', isRepeatable: false,
+        snippet: 'site {\n\twidth     ${1:96"}\n\tdepth     ${2:96"}\n\tceiling   ${3:7\'6"}\n\tfloor     ${4:tile}\n\tfree      ${5:front}\n}',
+        properties: {
+            width: must(lengths, 'Clear width of the place along the front, in up to three places; the smallest governs.'),
+            depth: must(lengths, 'Clear depth of the place, in up to three places; the smallest governs.'),
+            ceiling: must(lengths, 'Height of the building\'s ceiling over the finished floor, in up to three places; the lowest governs.', { aliases: ['height'] }),
+            diagonals: may(lengths, 'Both diagonals of the place; their difference shows how far it is out of square.'),
+            floor: must(choice('tile', 'concrete', 'vinyl', 'stone', 'other_waterproof', 'wood', 'carpet'), 'What the finished floor is made of.'),
+            floor_fall: may(length, 'How much lower the floor is at the side it falls to.', { otherwise: 'a level floor' }),
+            falls_to: may(choice('front', 'left', 'back', 'right'), 'The side the floor falls to.'),
+            drain_from_left: may(length, 'Middle of the floor drain from the left side of the place.'),
+            drain_from_front: may(length, 'Middle of the floor drain from the front side of the place.'),
+            free: may(wallList, 'Sides of the room that stand clear of the building.', { otherwise: 'every side stands against the building' }),
+            reach: may(wallList, 'Closed sides behind which someone must be able to reach.', { otherwise: 'none' }),
+            clear: may(wallLengths, 'How much floor is clear before a side, where that matters (a door swings into it).'),
+            doorway: may(size, 'The narrowest opening on the way in, width x height.'),
+            corridor: may(lengths, 'Widths of the corridor before and after its tightest turn.'),
+            stairs: may(size, 'Clear width x head height of the stairs on the way in.'),
+            lift_car: may(size, 'Clear inside width x depth of the lift car on the way in.'),
+            lift_car_height: may(length, 'Clear inside height of the lift car.'),
+            supply: may(supply, 'The electrical supply at the place.'),
+            capacity: may(current, 'Current the supply can spare for the heater.'),
+            ambient: may(temperature, 'Air temperature around the room and its wiring.'),
+            measured_by: may(text, 'Who measured the place.'),
+            measured_on: may(date, 'The day it was measured.'),
+        },
+    }),
+    obstruction: block({
+        doc: 'Something of the building that stands in the place: a beam, a soffit, a pipe, a switch.',
+        standsIn: ['site'], name: 'required', walls: 'none', isRepeatable: true,
+        properties: {
+            from_left: must(length, 'From the left side of the place to its near edge.'),
+            from_front: must(length, 'From the front side of the place to its near edge.'),
+            width: must(length, 'Its size along the front.'),
+            depth: must(length, 'Its size to the back.'),
+            bottom: may(length, 'Its underside over the finished floor.', { otherwise: 'it stands on the floor' }),
+            top: may(length, 'Its upper side over the finished floor.', { otherwise: 'it reaches the ceiling' }),
+        },
+    }),
+    room: block({
+        doc: 'The shell of the room: which panel system, how large, how its ceiling spans.',
+        standsIn: ['job'], name: 'none', walls: 'none', isRepeatable: false,
+        snippet: 'room {\n\tsystem    ${1:system}\n\twidth     ${2:72"}\n\tdepth     ${3:72"}\n\theight    ${4:7\'0"}\n\tceiling   ${5:spans_front_to_back}\n}',
+        properties: {
+            system: must(reference('panel_system'), 'The panel system the shell is made of.'),
+            width: must(length, 'Outside width along the front.'),
+            depth: must(length, 'Outside depth from front to back.'),
+            height: must(length, 'From the finished floor to the top of the ceiling panels.'),
+            ceiling: may(choice('spans_front_to_back', 'spans_left_to_right'), 'Which way the ceiling panels span; must be stated for a square room.', { otherwise: 'they span the shorter way' }),
+            corners: may(choice('front_and_back', 'sides', 'pinwheel'), 'Which walls run through at the corners.', { otherwise: 'as the panel system states' }),
+            no_facing: may(wallList, 'Hidden walls that get no facing.', { otherwise: 'every wall is faced' }),
+            closing_corner: may(choice('front_left', 'front_right', 'back_left', 'back_right'), 'The corner that is closed last.', { otherwise: 'chosen by rule' }),
+            stone_or_tile: may(size, 'Area of uninsulated stone, tile or log inside, as a width x height, for heater sizing.', { otherwise: 'none' }),
+        },
+    }),
+    circuit: block({
+        doc: 'The wiring of one heater: its run, its terminals, and what is there already.',
+        standsIn: ['job'], name: 'optional', walls: 'none', isRepeatable: true,
+        properties: {
+            feeds: must(reference('heater'), 'The heater it feeds.'),
+            terminals: may(choice('degC_60', 'degC_75'), 'The temperature the terminals are marked for.', { otherwise: '60 degC, as terminals are unless marked' }),
+            insulation: may(choice('degC_60', 'degC_75', 'degC_90', 'pvc', 'xlpe'), 'The temperature class of the conductor insulation.', { otherwise: '90 degC, or PVC under the IEC rules' }),
+            method: may(choice('A1', 'A2', 'B1', 'B2', 'C'), 'How the cable is installed, by the letters of IEC 60364-5-52.'),
+            device: may(current, 'The overcurrent device to be fitted.', { otherwise: 'the next standard size' }),
+            existing_device: may(current, 'Rating of the overcurrent device that is there already.'),
+            existing_conductor: may(choice(...conductorWords), 'Size of the conductor that is there already.'),
+            disconnect_in_sight: may(flag, 'Whether a disconnect stands within sight of the heater.'),
+            circuits: may(count, 'Into how many circuits the heater is divided.', { otherwise: 'one' }),
+        },
+    }),
+    segment: block({
+        doc: 'One stretch of a circuit, where the air around the cable has one temperature.',
+        standsIn: ['circuit'], name: 'optional', walls: 'none', isRepeatable: true,
+        properties: {
+            length: must(length, 'Length of the stretch.'),
+            ambient: must(temperature, 'Air temperature around the cable there.'),
+        },
+    }),
+} as const;

@@ -1,0 +1,55 @@
+import type { BlockDefinition, Property } from './block.js';
+import { benchBlocks } from './blocks/benches.js';
+import { catalogueBlocks } from './blocks/catalogue.js';
+import { heaterBlocks } from './blocks/heater.js';
+import { jobBlocks } from './blocks/job.js';
+import { openingBlocks } from './blocks/openings.js';
+import type { ValueType } from './values.js';
+
+/**
+ * Every block and property of the language, declared once. Lowering, completion, hover, the reference page, the highlighting grammar and
+ * the types of the model all derive from this table, so adding a property is one entry here.
+ */
+export const vocabulary = { ...jobBlocks, ...openingBlocks, ...benchBlocks, ...heaterBlocks, ...catalogueBlocks } as const;
+export type Vocabulary = typeof vocabulary;
+export type BlockKind = keyof Vocabulary;
+
+/** Values of a block's properties by key, as the engines read them. */
+export type ValuesOf<K extends BlockKind> = {
+    readonly [P in keyof Vocabulary[K]['properties']]: Vocabulary[K]['properties'][P] extends { readonly type: ValueType<infer T> } ? T : never
+};
+
+export const blockKinds = Object.keys(vocabulary) as readonly BlockKind[];
+export const isBlockKind = (word: string): word is BlockKind => Object.hasOwn(vocabulary, word);
+export const definitionOf = (kind: BlockKind): BlockDefinition => vocabulary[kind];
+
+const children = new Map<string, readonly BlockKind[]>();
+/** Kinds of block that may stand in a block of kind `parent`, or at the top of a `file`. */
+export function blocksIn(parent: string): readonly BlockKind[] {
+    let found = children.get(parent);
+    if (!found) children.set(parent, found = blockKinds.filter(kind => definitionOf(kind).standsIn.includes(parent)));
+    return found;
+}
+
+const keys = new Map<string, ReadonlyMap<string, { readonly key: string; readonly property: Property }>>();
+/** Properties of a block by every accepted spelling; empty for a word that is no block. */
+export function propertiesOf(kind: string): ReadonlyMap<string, { readonly key: string; readonly property: Property }> {
+    let found = keys.get(kind);
+    if (!found) {
+        const map = new Map<string, { readonly key: string; readonly property: Property }>();
+        if (isBlockKind(kind)) {
+            for (const [key, property] of Object.entries(definitionOf(kind).properties)) {
+                for (const spelling of [key, ...property.aliases ?? []]) map.set(spelling, { key, property });
+            }
+        }
+        keys.set(kind, found = map);
+    }
+    return found;
+}
+
+/** Whether `word` begins a fact of its own inside a block of kind `parent` (or `file`). */
+export const beginsFact = (parent: string, word: string): boolean =>
+    propertiesOf(parent).has(word) || (isBlockKind(word) && definitionOf(word).standsIn.includes(parent)) || (parent === 'file' && word === 'use');
+
+/** Kinds that other files may name; everything else is seen in its own job only. */
+export const isShared = (kind: string): boolean => isBlockKind(kind) && definitionOf(kind).standsIn.includes('catalogue');
