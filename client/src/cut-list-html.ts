@@ -1,0 +1,33 @@
+import * as vscode from 'vscode';
+
+/**
+ * The page's frame. Everything a job says reaches it as data afterwards; nothing here depends on a document.
+ * @param pageFolder the one folder the page may load from.
+ */
+export function cutListPage(webview: vscode.Webview, pageFolder: vscode.Uri): string {
+    const nonce = [...crypto.getRandomValues(new Uint8Array(16))].map(byte => byte.toString(16).padStart(2, '0')).join('');
+    const script = webview.asWebviewUri(vscode.Uri.joinPath(pageFolder, 'cut-list.js')).toString();
+    const styles = webview.asWebviewUri(vscode.Uri.joinPath(pageFolder, 'cut-list.css')).toString();
+    const policy = [
+        `default-src 'none'`,
+        `script-src 'nonce-${nonce}'`,
+        `style-src ${webview.cspSource}`,
+        `base-uri 'none'`,
+        `form-action 'none'`,
+    ].join('; ');
+    return `<!DOCTYPE html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="${policy}">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>Cut List and Stock Plan</title>
+<link rel="stylesheet" href="${styles}">
+</head>
+<body>
+<main id="page"></main>
+<script nonce="${nonce}" src="${script}"></script>
+</body>
+</html>
+`;
+}

@@ -1,0 +1,50 @@
+/** Starts the language server and registers what only an editor can do. Everything it shows is computed by the server. */
+import * as vscode from 'vscode';
+import { LanguageClient, RevealOutputChannelOn, TransportKind, type NodeModule } from 'vscode-languageclient/node';
+import { registerCommands } from './commands.js';
+import { CutListPanels, cutListViewType } from './cut-list-panel.js';
+import { CutListRequests } from './cut-list-request.js';
+import { showServerStatus } from './server-status.js';
+
+let client: LanguageClient | undefined;
+
+export async function activate(context: vscode.ExtensionContext): Promise<void> {
+    const log = vscode.window.createOutputChannel('Hotroom', { log: true });
+    const server: NodeModule = {
+        module: vscode.Uri.joinPath(context.extensionUri, 'dist', 'server.cjs').fsPath,
+        transport: TransportKind.ipc,
+    };
+    const started = new LanguageClient('hotroom', 'Hotroom', { run: server, debug: server }, {
+        documentSelector: [{ language: 'hotroom' }],
+        outputChannel: log,
+        // A log that opens itself takes the keyboard from someone typing; trouble is told by the status item instead.
+        revealOutputChannelOn: RevealOutputChannelOn.Never,
+        markdown: { isTrusted: { enabledCommands: ['hotroom.showCutList'] }, supportHtml: false },
+    });
+    client = started;
+    const requests = new CutListRequests(started, log);
+    const panels = new CutListPanels(context.extensionUri, requests);
+    context.subscriptions.push(
+        log,
+        requests,
+        panels,
+        registerCommands({ client: started, log, requests, panels }),
+        showServerStatus(started),
+        vscode.window.registerWebviewPanelSerializer(cutListViewType, panels),
+    );
+    await vscode.commands.executeCommand('setContext', 'hotroom.active', true);
+    try {
+        await started.start();
+    } catch (error) {
+        log.error(error instanceof Error ? error : String(error));
+        const showLog = 'Show Log';
+        void vscode.window.showErrorMessage('The Hotroom language server did not start.', showLog).then(answer => {
+            if (answer === showLog) log.show();
+        });
+    }
+}
+
+export async function deactivate(): Promise<void> {
+    await client?.dispose();
+    client = undefined;
+}

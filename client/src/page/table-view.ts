@@ -1,0 +1,201 @@
+/** One table: sorted by its headers, filtered, walked with the arrow keys, each row leading to its source. */
+import type { TablesDocument } from '../tables-document.js';
+import { element } from './elements.js';
+import { matches, nextSort, sortedRows, type Sort } from './sorting.js';
+
+type Table = TablesDocument['tables'][number];
+
+export interface TableEvents {
+    readonly onGoTo: (row: number, options: { readonly moveFocus: boolean }) => void;
+    readonly onSort: (sort: Sort | undefined, said: string) => void;
+    /** The arrow keys ran off the table's end; the next table, if any, takes them. */
+    readonly onLeave: (direction: 'up' | 'down') => void;
+}
+
+export class TableView {
+    readonly root: HTMLElement;
+    readonly #table: Table;
+    readonly #events: TableEvents;
+    readonly #rows: readonly HTMLTableRowElement[];
+    readonly #body: HTMLTableSectionElement;
+    readonly #headers: readonly HTMLTableCellElement[];
+    readonly #count: HTMLElement;
+    readonly #nothing: HTMLElement;
+    #sort: Sort | undefined;
+
+    constructor(table: Table, sort: Sort | undefined, hintId: string, events: TableEvents) {
+        this.#table = table;
+        this.#events = events;
+        this.#sort = sort;
+        this.#count = element('span', { class: 'count' });
+        this.#nothing = element('p', { class: 'nothing', text: 'No row matches the filter.' });
+        this.#headers = table.columns.map((column, index) => this.#header(column, index));
+        this.#rows = table.rows.map((row, index) => this.#row(row, index));
+        this.#body = element('tbody');
+        const captionId = `caption-${table.id}`;
+        const caption = element('caption', { children: [element('span', { class: 'caption', text: table.caption, attributes: { id: captionId } }), this.#count] });
+        const grid = element('table', {
+            // A grid, because the rows take the arrow keys: as a plain table a screen reader would keep them for itself.
+            attributes: { role: 'grid', 'aria-readonly': 'true', 'aria-labelledby': captionId, 'aria-describedby': hintId },
+            children: [caption, element('thead', { children: [element('tr', { children: this.#headers })] }), this.#body, ...this.#footer()],
+        });
+        this.#body.addEventListener('keydown', event => this.#key(event));
+        this.#body.addEventListener('click', event => this.#press(event, false));
+        this.#body.addEventListener('dblclick', event => this.#press(event, true));
+        this.#body.addEventListener('focusin', event => this.#rove(this.#rowOf(event.target)));
+        this.root = element('section', { class: 'sheet', children: [element('div', { class: 'scroll', children: [grid] }), this.#nothing] });
+        this.#order();
+    }
+
+    /** Shows the rows that hold every word of the filter. @returns how many are shown. */
+    filter(text: string): number {
+        for (const [index, row] of this.#table.rows.entries()) {
+            const shown = this.#rows[index];
+            if (shown) shown.hidden = !matches(row, text);
+        }
+        const visible = this.#visible();
+        const [all, left] = [this.#rows.length, visible.length];
+        this.#count.textContent = left === all ? rowCount(all) : `${left} of ${rowCount(all)}`;
+        this.#nothing.hidden = left > 0 || all === 0;
+        if (!visible.some(row => row.tabIndex === 0)) this.#rove(visible[0]);
+        return left;
+    }
+
+    /** Lights up the rows made by the source under the cursor. */
+    mark(rows: readonly number[]): void {
+        for (const [index, row] of this.#rows.entries()) {
+            if (rows.includes(index)) row.setAttribute('aria-current', 'true');
+            else row.removeAttribute('aria-current');
+        }
+        const first = rows[0];
+        if (first !== undefined) this.#rows[first]?.scrollIntoView({ block: 'nearest' });
+    }
+
+    /** @returns a name for the row that holds the keyboard which still fits after the list is made again, or `undefined`. */
+    focusedRow(): string | undefined {
+        const index = this.#rows.findIndex(row => row === document.activeElement);
+        return index < 0 ? undefined : this.#nameOf(index);
+    }
+
+    focusRow(name: string): boolean {
+        const row = this.#rows[this.#rows.findIndex((_, index) => this.#nameOf(index) === name)];
+        if (!row || row.hidden) return false;
+        row.focus();
+        return true;
+    }
+
+    /** @returns whether there was a row to give the keyboard to. */
+    enter(from: 'first' | 'last'): boolean {
+        const visible = this.#visible();
+        const row = from === 'first' ? visible[0] : visible.at(-1);
+        row?.focus();
+        return row !== undefined;
+    }
+
+    #header(column: Table['columns'][number], index: number): HTMLTableCellElement {
+        const press = element('button', { text: column.label, attributes: { type: 'button' } });
+        press.addEventListener('click', () => {
+            this.#sort = nextSort(this.#sort, index);
+            this.#order();
+            this.#events.onSort(this.#sort, this.#sort ? `Sorted by ${column.label}, ${this.#sort.direction}.` : 'Back in the order of the list.');
+        });
+        return element('th', { class: column.align, attributes: { scope: 'col' }, children: [press] });
+    }
+
+    #row(row: Table['rows'][number], index: number): HTMLTableRowElement {
+        const made = element('tr', {
+            class: row.at ? 'leads' : '',
+            attributes: { 'data-row': String(index) },
+            children: row.cells.map((cell, column) => {
+                const look = this.#table.columns[column]?.align ?? 'start';
+                return column === 0
+                    ? element('th', { class: look, text: cell.text, attributes: { scope: 'row' } })
+                    : element('td', { class: look, text: cell.text });
+            }),
+        });
+        made.tabIndex = -1;
+        return made;
+    }
+
+    #footer(): HTMLElement[] {
+        const { footer = [], columns } = this.#table;
+        if (footer.length === 0) return [];
+        const cells = footer.length === columns.length
+            ? [element('tr', { children: footer.map((text, index) => element('td', { class: columns[index]?.align ?? 'start', text })) })]
+            : footer.map(text => element('tr', { children: [element('td', { text, attributes: { colspan: String(columns.length) } })] }));
+        return [element('tfoot', { children: cells })];
+    }
+
+    #order(): void {
+        const held = document.activeElement;
+        this.#body.append(...sortedRows(this.#table.rows, this.#sort).flatMap(index => this.#rows[index] ?? []));
+        // Moving a row that holds the keyboard drops it; hand it back.
+        if (held instanceof HTMLElement && this.#body.contains(held)) held.focus();
+        for (const [index, header] of this.#headers.entries()) {
+            header.setAttribute('aria-sort', this.#sort?.column === index ? this.#sort.direction : 'none');
+        }
+    }
+
+    #key(event: KeyboardEvent): void {
+        if (event.altKey || event.ctrlKey || event.metaKey) return;
+        const visible = this.#visible();
+        const at = visible.findIndex(row => row === this.#rowOf(event.target));
+        if (at < 0) return;
+        const go = (to: number): void => {
+            event.preventDefault();
+            if (to < 0) this.#events.onLeave('up');
+            else if (to >= visible.length) this.#events.onLeave('down');
+            else visible[to]?.focus();
+        };
+        switch (event.key) {
+            case 'ArrowDown': return go(at + 1);
+            case 'ArrowUp': return go(at - 1);
+            case 'PageDown': return go(Math.min(at + 10, visible.length - 1));
+            case 'PageUp': return go(Math.max(at - 10, 0));
+            case 'Home': return go(0);
+            case 'End': return go(visible.length - 1);
+            case 'Enter':
+                event.preventDefault();
+                this.#goTo(visible[at], true);
+                break;
+            default:
+        }
+    }
+
+    #press(event: MouseEvent, moveFocus: boolean): void {
+        const row = this.#rowOf(event.target);
+        // Someone marking text to copy it is not asking for the source.
+        if (!row || (!moveFocus && document.getSelection()?.isCollapsed === false)) return;
+        row.focus({ preventScroll: true });
+        this.#goTo(row, moveFocus);
+    }
+
+    #goTo(row: HTMLTableRowElement | undefined, moveFocus: boolean): void {
+        const index = Number(row?.dataset['row']);
+        if (this.#table.rows[index]?.at) this.#events.onGoTo(index, { moveFocus });
+    }
+
+    #rove(row: HTMLTableRowElement | undefined): void {
+        if (!row) return;
+        for (const other of this.#rows) other.tabIndex = -1;
+        row.tabIndex = 0;
+    }
+
+    #rowOf(target: EventTarget | null): HTMLTableRowElement | undefined {
+        return (target instanceof Element ? target.closest<HTMLTableRowElement>('tr[data-row]') : null) ?? undefined;
+    }
+
+    #visible(): HTMLTableRowElement[] {
+        return [...this.#body.querySelectorAll<HTMLTableRowElement>('tr[data-row]')].filter(row => !row.hidden);
+    }
+
+    #nameOf(index: number): string {
+        const name = (at: number): string => this.#table.rows[at]?.cells[0]?.text ?? '';
+        const before = this.#table.rows.slice(0, index).filter((_, at) => name(at) === name(index)).length;
+        return `${name(index)}#${before}`;
+    }
+}
+
+function rowCount(count: number): string {
+    return count === 1 ? '1 row' : `${count} rows`;
+}
