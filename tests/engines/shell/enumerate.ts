@@ -161,3 +161,18 @@ function* orders(widths: readonly Length[]): Generator<Length[]> {
         for (const rest of orders([...widths.slice(0, index), ...widths.slice(index + 1)])) yield [first, ...rest];
     }
 }
+
+/** Fewest panels made to measure in any division whose gaps hold at most `most` panels each; `undefined` when some gap cannot be filled. */
+export function fewestToMeasure(problem: Problem, most: number, known: Map<string, number>): number | undefined {
+    let total = 0;
+    for (const gap of gaps(problem)) {
+        const name = [gap.length, gap.isFirst && problem.leftLeast, gap.isLast && problem.rightLeast, gap.isFirst && gap.isLast].join();
+        let fewest = known.get(name);
+        if (fewest === undefined) {
+            fewest = gap.length < 0 ? Infinity : Math.min(Infinity, ...everyFilling(problem, gap, most).map(filling => filling.filter(width => width < 0).length));
+            known.set(name, fewest);
+        }
+        total += fewest;
+    }
+    return Number.isFinite(total) ? total : undefined;
+}

@@ -163,6 +163,7 @@ export function stretchesOf(input: RunInput): readonly Stretch[] {
         return {
             start, length: minus(after ? after.from : input.run, start), leastFirst, leastLast,
             leastOnly: before || after ? ticks(Math.max(leastFirst, leastLast)) : onlyPanelLeast(input),
+            mayBeEmpty: sections.length > 0 && leastFirst === 0 && leastLast === 0,
         };
     });
 }

@@ -23,6 +23,8 @@ export interface Stretch {
     readonly leastFirst: Length;
     readonly leastLast: Length;
     readonly leastOnly: Length;
+    /** True when two things may stand edge to edge here: at a through corner they may not, and a whole run is never empty. */
+    readonly mayBeEmpty: boolean;
 }
 
 export interface StretchPanel {
@@ -49,7 +51,7 @@ export type JointCost = (at: Length) => number;
  */
 export function bestOfStretch(stretch: Stretch, offer: WidthOffer, cost: JointCost): StretchBest | undefined {
     if (stretch.length === 0) {
-        return stretch.leastFirst === 0 && stretch.leastLast === 0 ? { madeToMeasure: 0, panels: 0, broken: 0, narrowest: undefined } : undefined;
+        return stretch.mayBeEmpty ? { madeToMeasure: 0, panels: 0, broken: 0, narrowest: undefined } : undefined;
     }
     const sums = moduleSums(offer.modules, stretch.length);
     for (const madeToMeasure of offer.madeToMeasure ? [0, 1] : [0]) {

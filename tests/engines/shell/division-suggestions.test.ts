@@ -1,0 +1,79 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { inches, minus, plus, ticks, TICKS_PER_INCH, zero, type Length } from '../../../language/src/core/length.js';
+import { divideRun, type RunInput } from '../../../language/src/engines/shell/division.js';
+import { runAfter, runWithMoved, suggestForRun } from '../../../language/src/engines/shell/division-suggestions.js';
+import { fewestToMeasure, type Problem } from './enumerate.js';
+
+const modules = [inches(24), inches(18)];
+const quarter = TICKS_PER_INCH / 4;
+const quarters = (from: number, to: number) => fc.integer({ min: from * 4, max: to * 4 }).map(n => ticks(n * quarter));
+
+const asProblem = (input: RunInput): Problem => ({
+    run: input.run, leftCovered: input.left.covered, leftLeast: input.left.least, rightCovered: input.right.covered, rightLeast: input.right.least,
+    modules: input.offer.modules, ...(input.offer.madeToMeasure && { toMeasure: input.offer.madeToMeasure }), soft: [],
+    sections: input.sections.map(({ from, width }) => ({ from, to: plus(from, width) })),
+});
+
+const runs = fc.record({
+    lengths: fc.array(quarters(0, 33), { minLength: 1, maxLength: 3 }), held: fc.array(fc.constantFrom('left' as const, 'right' as const), { minLength: 2, maxLength: 2 }),
+    leftThrough: fc.boolean(), rightThrough: fc.boolean(), hasOwn: fc.boolean(),
+}).map(({ lengths, held, leftThrough, rightThrough, hasOwn }): RunInput => {
+    const width = inches(12);
+    const end = (isThrough: boolean) => isThrough ? { covered: inches(3, 3, 4), least: inches(6, 3, 4) } : { covered: zero, least: zero };
+    const froms = lengths.slice(0, -1).map((_, index) => ticks(lengths.slice(0, index + 1).reduce((total, length) => total + length, index * width)));
+    return {
+        run: ticks(lengths.reduce((total, length) => total + length, (lengths.length - 1) * width)),
+        left: end(leftThrough), right: end(rightThrough), softRules: [],
+        sections: froms.map((from, index) => ({ name: `section ${index + 1}`, from, width, measuredFrom: held[index] ?? 'left' })),
+        offer: { modules, ...(hasOwn && { madeToMeasure: { from: inches(6), to: inches(9, 1, 2) } }) },
+    };
+}).filter(input => input.run > 0);
+
+test('the nearest sizes and places are those found by trying every quarter inch', () => {
+    const known = new Map<string, Map<string, number>>();
+    const seen = { closed: 0, saved: 0, none: 0 };
+    fc.assert(fc.property(runs, input => {
+        const cache = known.get(JSON.stringify(input.offer)) ?? new Map<string, number>();
+        known.set(JSON.stringify(input.offer), cache);
+        // Openings keep their order: one that jumps over its neighbour is another design, not a nearby one.
+        const isInOrder = (run: RunInput) => run.sections.every((section, index) => index === 0 || section.from >= run.sections[index - 1]!.from + run.sections[index - 1]!.width);
+        const fewest = (run: RunInput): number | undefined => run.run > 0 && isInOrder(run) ? fewestToMeasure(asProblem(run), 5, cache) : undefined;
+        // Two panels of 24" are as far as a suggestion looks; five panels of 18" fill more than any gap reached by it.
+        const tried = (after: (change: Length) => RunInput, most: number) => [1, -1].flatMap(sign => {
+            for (let steps = 1; steps * quarter <= inches(48); steps++) {
+                const count = fewest(after(ticks(sign * steps * quarter)));
+                if (count !== undefined && count <= most) return [{ change: sign * steps * quarter, madeToMeasure: count }];
+            }
+            return [];
+        });
+        const bySize = (most: number) => tried(change => runAfter(input, change), most);
+        const byPlace = (most: number) => input.sections.flatMap(({ name }) =>
+            tried(change => runWithMoved(input, name, change), most).map(found => ({ section: name, ...found })));
+
+        const now = fewest(input);
+        const sizesThatClose = now === undefined ? bySize(9) : [];
+        const placesThatClose = now === undefined ? byPlace(9) : [];
+        const base = now ?? Math.min(...[...sizesThatClose, ...placesThatClose].map(found => found.madeToMeasure));
+        const saves = Number.isFinite(base) && base > 0;
+        const expected = { sizesThatClose, placesThatClose, sizesThatSave: saves ? bySize(base - 1) : [], placesThatSave: saves ? byPlace(base - 1) : [] };
+        const ours = suggestForRun(input);
+        expect(ours).toEqual(expected);
+        if (sizesThatClose.length > 0) seen.closed += 1;
+        if (expected.sizesThatSave.length > 0) seen.saved += 1;
+        if (now === undefined && sizesThatClose.length + placesThatClose.length === 0) seen.none += 1;
+        for (const { change } of ours.sizesThatClose) expect(divideRun(runAfter(input, change)).closes).toBe(true);
+    }), { numRuns: 250, seed: 11 });
+    expect(Math.min(seen.closed, seen.saved, seen.none), JSON.stringify(seen)).toBeGreaterThan(10);
+});
+
+test('a run of 27" that modules leave 3" over: 24" and 36" close, and say so', () => {
+    const input: RunInput = {
+        run: inches(27), left: { covered: zero, least: zero }, right: { covered: zero, least: zero }, sections: [], softRules: [],
+        offer: { modules: [inches(24), inches(18), inches(12)] },
+    };
+    expect(suggestForRun(input)).toEqual({
+        sizesThatClose: [{ change: inches(3), madeToMeasure: 0 }, { change: minus(zero, inches(3)), madeToMeasure: 0 }],
+        placesThatClose: [], sizesThatSave: [], placesThatSave: [],
+    });
+});
