@@ -1,0 +1,83 @@
+import { URI, UriUtils, WorkspaceCache, type AstNodeDescription, type LangiumDocument, type LangiumSharedCoreServices } from 'langium';
+import * as ast from './generated/ast.js';
+import { textOf, usePath } from './words.js';
+
+/** One `use` and where it leads. */
+export interface Use {
+    readonly node: ast.Text;
+    readonly written: string;
+    /** Where the path leads, or why it leads nowhere. */
+    readonly target: { readonly kind: 'file'; readonly uri: URI } | { readonly kind: 'outside' } | { readonly kind: 'not-a-path' };
+}
+
+/** A shared block another file may name. */
+export interface SharedDescription extends AstNodeDescription { readonly kind: string }
+
+/** Which files a file uses. A `use` is relative, stays inside the workspace and is not transitive for names, but is for what a job depends on. */
+export class Imports {
+    /** Folders a `use` may not leave; empty means the folder of the file itself. Set by whoever opens the workspace. */
+    roots: readonly URI[] = [];
+    private readonly exported: WorkspaceCache<string, ReadonlyMap<string, readonly SharedDescription[]>>;
+
+    constructor(private readonly services: LangiumSharedCoreServices) {
+        this.exported = new WorkspaceCache(services);
+    }
+
+    uses(document: LangiumDocument): readonly Use[] {
+        const root = document.parseResult.value;
+        if (!ast.isFile(root)) return [];
+        return root.items.flatMap(item => {
+            const node = usePath(item);
+            return node ? [{ node, written: textOf(node), target: this.resolve(document.uri, textOf(node)) }] : [];
+        });
+    }
+
+    private resolve(from: URI, path: string): Use['target'] {
+        if (path === '' || /^[a-z][a-z0-9+.-]*:/i.test(path) || path.startsWith('/') || path.includes('\\') || path.includes('\0') || !path.endsWith('.hotroom')) return { kind: 'not-a-path' };
+        const uri = UriUtils.resolvePath(UriUtils.dirname(from), path);
+        const roots = this.roots.length > 0 ? this.roots : [UriUtils.dirname(from)];
+        return roots.some(root => isBelow(root, uri)) ? { kind: 'file', uri } : { kind: 'outside' };
+    }
+
+    /** Files `document` can take names from, itself first, each once. */
+    visible(document: LangiumDocument): readonly URI[] {
+        const uris = new Map([[document.uri.toString(), document.uri]]);
+        for (const { target } of this.uses(document)) if (target.kind === 'file') uris.set(target.uri.toString(), target.uri);
+        return [...uris.values()];
+    }
+
+    /** Every file the content of `document` can depend on, through any number of `use`s, without itself. */
+    dependencies(document: LangiumDocument): ReadonlySet<string> {
+        const found = new Set<string>();
+        const visit = (from: LangiumDocument): void => {
+            for (const uri of this.visible(from)) {
+                const key = uri.toString();
+                if (key === document.uri.toString() || found.has(key)) continue;
+                found.add(key);
+                const next = this.services.workspace.LangiumDocuments.getDocument(uri);
+                if (next) visit(next);
+            }
+        };
+        visit(document);
+        return found;
+    }
+
+    /** Shared blocks of one file by name. */
+    exportsOf(uri: URI): ReadonlyMap<string, readonly SharedDescription[]> {
+        return this.exported.get(uri.toString(), () => {
+            const byName = new Map<string, SharedDescription[]>();
+            for (const description of this.services.workspace.IndexManager.allElements(ast.Fact.$type, new Set([uri.toString()]))) {
+                if (!('kind' in description)) continue;
+                const shared = description as SharedDescription;
+                const same = byName.get(shared.name);
+                if (same) same.push(shared); else byName.set(shared.name, [shared]);
+            }
+            return byName;
+        });
+    }
+}
+
+function isBelow(root: URI, uri: URI): boolean {
+    const folder = root.path.endsWith('/') ? root.path : `${root.path}/`;
+    return root.scheme === uri.scheme && root.authority === uri.authority && (uri.path.startsWith(folder));
+}

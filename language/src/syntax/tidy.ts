@@ -1,0 +1,326 @@
+import { beginsFact, blocksIn, definitionOf, isBlockKind, propertiesOf, type BlockKind } from '../vocabulary/index.js';
+import type { SyntaxProblem } from './problem.js';
+import { tidyValues } from './tidy-values.js';
+import { endOf, insertedToken, withType, type Token, type TokenTypes } from './token-list.js';
+
+/** Facts of one line or between two separators, and what ended them. */
+interface Segment {
+    readonly tokens: readonly Token[];
+    readonly end: 'line' | 'open' | 'close' | 'file';
+    readonly endToken: Token | undefined;
+}
+
+/** A block that is open while the list is read. */
+interface Open {
+    /** Its key word, or `file` at the bottom. */
+    readonly kind: string;
+    readonly key: Token | undefined;
+    readonly header: readonly Token[];
+    /** A brace that opened nothing; its partner is left out with it. */
+    readonly isDropped: boolean;
+}
+
+/**
+ * Third pass, the structure of the file: brings the tokens into the one shape the grammar knows, so that parsing cannot fail and a half-typed
+ * line costs that line only. Missing braces are found by the vocabulary (a fact that cannot stand here but could one block further out) and by
+ * indentation, but only while the braces of the file are out of balance: a badly indented sound file is never touched.
+ */
+export function tidyStructure(tokens: readonly Token[], damagedAt: readonly number[], types: TokenTypes): { readonly tokens: Token[]; readonly problems: SyntaxProblem[]; readonly damaged: ReadonlySet<number> } {
+    return new Structure(tokens, damagedAt, types).read();
+}
+
+class Structure {
+    private readonly out: Token[] = [];
+    private readonly problems: SyntaxProblem[] = [];
+    private readonly stack: Open[] = [{ kind: 'file', key: undefined, header: [], isDropped: false }];
+    /** Opening braces without a partner, when positive; closing ones, when negative. */
+    private surplus: number;
+
+    constructor(private readonly tokens: readonly Token[], private readonly damagedAt: readonly number[], private readonly types: TokenTypes) {
+        this.surplus = tokens.reduce((n, t) => n + (t.tokenType === types.openBrace ? 1 : t.tokenType === types.closeBrace ? -1 : 0), 0);
+    }
+
+    read(): { tokens: Token[]; problems: SyntaxProblem[]; damaged: ReadonlySet<number> } {
+        let at = 0;
+        let last: Segment | undefined;
+        while (at < this.tokens.length) {
+            const { segment, next } = this.segmentAt(at);
+            this.place(segment);
+            at = next;
+            if (segment.tokens.length > 0 || segment.end === 'open') last = segment;
+        }
+        this.closeAtEnd(last);
+        for (const problem of this.problems) for (const key of problem.damages) this.damaged.add(key);
+        return { tokens: this.out, problems: this.problems, damaged: this.damaged };
+    }
+
+    private get top(): Open { return this.stack.at(-1) ?? { kind: 'file', key: undefined, header: [], isDropped: false }; }
+    /** The block the next fact stands in; dropped braces do not count. */
+    private get context(): string { return this.stack.findLast(open => !open.isDropped)?.kind ?? 'file'; }
+
+    private segmentAt(start: number): { segment: Segment; next: number } {
+        const tokens: Token[] = [];
+        let depth = 0;
+        for (let i = start; i < this.tokens.length; i++) {
+            const token = this.tokens[i];
+            if (!token) break;
+            if (token.tokenType === this.types.openBrace) return { segment: { tokens, end: 'open', endToken: token }, next: i + 1 };
+            if (token.tokenType === this.types.closeBrace) return { segment: { tokens, end: 'close', endToken: token }, next: i + 1 };
+            if (token.tokenType === this.types.lineEnd) {
+                if (tokens.length === 0) continue;
+                if (this.lineGoesOn(tokens, depth, i)) continue;
+                return { segment: { tokens, end: 'line', endToken: token }, next: i + 1 };
+            }
+            if (token.image === '(') depth++;
+            if (token.image === ')') depth = Math.max(0, depth - 1);
+            tokens.push(token);
+        }
+        return { segment: { tokens, end: 'file', endToken: undefined }, next: this.tokens.length };
+    }
+
+    /** A line goes on inside brackets and after a comma, unless the next line plainly begins a fact of its own. */
+    private lineGoesOn(tokens: readonly Token[], depth: number, at: number): boolean {
+        if (this.tokens[at]?.image === ';') return false;
+        const isAfterComma = tokens.at(-1)?.image === ',';
+        if (depth === 0 && !isAfterComma) return false;
+        let i = at;
+        while (this.tokens[i]?.tokenType === this.types.lineEnd) i++;
+        const next = this.tokens[i];
+        if (!next) return false;
+        if (next.tokenType === this.types.closeBrace || next.tokenType === this.types.openBrace) return false;
+        if (depth > 0 && !isAfterComma && this.isWord(next) && !/^[-+*/(]$/.test(tokens.at(-1)?.image ?? '')) return false;
+        const following = this.tokens[i + 1];
+        return !(this.isWord(next) && this.stack.some(open => beginsFact(open.kind, next.image)) && following !== undefined
+            && following.image !== ',' && following.tokenType !== this.types.lineEnd);
+    }
+
+    private place(segment: Segment): void {
+        const pieces = this.split(segment);
+        pieces.forEach((piece, i) => { this.placeFact(piece, i === pieces.length - 1 ? segment : { tokens: piece, end: 'line', endToken: segment.endToken }); });
+        if (pieces.length === 0 && segment.end === 'open') this.openWithoutHeader(segment.endToken);
+        if (segment.end === 'close') this.close(segment.endToken, { isAtLineStart: segment.tokens.length === 0 });
+    }
+
+    /** Two facts on one line, because the line end between them is gone, become two again. */
+    private split(segment: Segment): (readonly Token[])[] {
+        const { tokens } = segment;
+        const [key] = tokens;
+        if (!key) return [];
+        const context = this.contextFor(key);
+        if (!beginsFact(context, key.image)) return [tokens];
+        const property = propertiesOf(context).get(key.image)?.property;
+        const isHeader = segment.end === 'open' && isBlockKind(key.image) && !property;
+        if (isHeader) return [tokens];
+        for (let i = 2; i < tokens.length; i++) {
+            const token = tokens[i];
+            const before = tokens[i - 1];
+            if (!token || !before || !this.isWord(token) || !beginsFact(context, token.image)) continue;
+            if (property?.type.choices?.includes(token.image) || property?.type.refersTo) continue;
+            if (/^[-+*/(,.]$/.test(before.image) || tokens[i + 1]?.image === '.' || before.image === 'from' || i + 1 >= tokens.length) continue;
+            if (!property && isBlockKind(key.image)) continue;
+            this.report('two-facts-on-one-line', token, [],
+                `‘${token.image}’ begins a fact of its own. Put it on its own line or after a semicolon.`,
+                { title: 'Put a semicolon between the facts', edits: [{ start: endOf(before), end: token.startOffset, newText: '; ' }] });
+            return [tokens.slice(0, i), ...this.split({ ...segment, tokens: tokens.slice(i) })];
+        }
+        return [tokens];
+    }
+
+    /** The block `key` will stand in once blocks that lack their brace are closed; used to look ahead, changes nothing. */
+    private contextFor(key: Token): string {
+        return this.stack[this.levelFor(key)]?.kind ?? 'file';
+    }
+
+    private placeFact(tokens: readonly Token[], segment: Segment): void {
+        const key = tokens[0];
+        if (!key) return;
+        if (!this.isWord(key)) {
+            this.closeForgotten(key);
+            this.report('line-without-a-word', key, [this.top.key?.startOffset ?? -1],
+                `A line begins with a word that says what it is; ‘${key.image}’ stands there. Add the word, such as top 37".`);
+            if (segment.end === 'open') this.push({ kind: '', key, header: tokens, isDropped: true });
+            return;
+        }
+        this.closeForgotten(key);
+        const braceAt = segment.end === 'open' ? -1 : this.missingBraceAt(tokens, segment);
+        if (braceAt > 0) { this.openMissing(tokens, braceAt, segment); return; }
+        this.emitFact(tokens);
+        if (segment.end === 'open' && segment.endToken) {
+            this.out.push(segment.endToken);
+            this.push({ kind: key.image, key, header: tokens, isDropped: false });
+        }
+    }
+
+    private emitFact(tokens: readonly Token[]): void {
+        const [key, ...rest] = tokens;
+        if (!key) return;
+        const last = this.out.at(-1);
+        if (last && last.tokenType !== this.types.openBrace && last.tokenType !== this.types.lineEnd) this.out.push(insertedToken(this.types.lineEnd, last));
+        this.out.push(withType(key, this.types.word));
+        this.out.push(...tidyValues(key, rest, this.types, problem => this.problems.push({ ...problem, damages: [key.startOffset] })));
+        if (tokens.some(token => this.damagedAt.includes(token.startOffset))) this.damage(key.startOffset);
+        else {
+            const end = endOf(tokens.at(-1) ?? key);
+            const following = this.tokens.find(token => token.startOffset >= end)?.startOffset ?? Infinity;
+            if (this.damagedAt.some(offset => offset >= key.startOffset && offset < following)) this.damage(key.startOffset);
+        }
+    }
+
+    private readonly damaged = new Set<number>();
+    private damage(offset: number): void { this.damaged.add(offset); }
+
+    /** A block header whose opening brace is missing: where the brace belongs among its tokens, or -1. */
+    private missingBraceAt(tokens: readonly Token[], segment: Segment): number {
+        const key = tokens[0];
+        if (this.surplus >= 0 || !key || !isBlockKind(key.image) || !blocksIn(this.context).includes(key.image) || propertiesOf(this.context).has(key.image)) return -1;
+        const inside = tokens.findIndex((token, i) => i > 0 && this.isWord(token) && this.isInsideFact(key.image as BlockKind, tokens, i));
+        if (inside > 0) return inside;
+        return segment.end === 'line' ? tokens.length : -1;
+    }
+    private isInsideFact(kind: BlockKind, tokens: readonly Token[], at: number): boolean {
+        const word = tokens[at]?.image ?? '';
+        // The first word is the block's name when it has one, and may well be spelled like one of its facts.
+        if (at === 1 && definitionOf(kind).name !== 'none') return false;
+        return beginsFact(kind, word) && tokens[at - 1]?.image !== 'on' && at + 1 < tokens.length;
+    }
+
+    private openMissing(tokens: readonly Token[], braceAt: number, segment: Segment): void {
+        const header = tokens.slice(0, braceAt);
+        const key = header[0];
+        const last = header.at(-1);
+        if (!key || !last) return;
+        this.surplus++;
+        this.report('brace-missing', key, [], `The facts of this ${key.image} stand in braces. Put { at the end of ‘${header.map(t => t.image).join(' ')}’.`,
+            { title: 'Add the brace', edits: [{ start: endOf(last), end: endOf(last), newText: ' {' }] }, endOf(last));
+        this.emitFact(header);
+        this.out.push(insertedToken(this.types.openBrace, this.out.at(-1) ?? last));
+        this.push({ kind: key.image, key, header, isDropped: false });
+        if (braceAt < tokens.length) this.placeFact(tokens.slice(braceAt), { ...segment, tokens: tokens.slice(braceAt) });
+    }
+
+    /** Index in the stack of the block the fact belongs to; lower than the top when blocks above it were not closed. */
+    private levelFor(key: Token): number {
+        const top = this.stack.length - 1;
+        if (this.surplus <= 0 || beginsFact(this.context, key.image) && !this.isOutdented(key)) return top;
+        for (let level = top - 1; level >= 0; level--) {
+            const open = this.stack[level];
+            const inner = this.stack[level + 1];
+            if (open && inner?.key && !open.isDropped && beginsFact(open.kind, key.image) && columnOf(key) <= columnOf(inner.key) && lineOf(inner.key) < lineOf(key)) return level;
+        }
+        return top;
+    }
+    private isOutdented(key: Token): boolean {
+        const { key: header } = this.top;
+        return header !== undefined && lineOf(header) < lineOf(key) && columnOf(key) <= columnOf(header) && this.isFirstOnLine(header);
+    }
+    private isFirstOnLine(token: Token): boolean {
+        const i = this.tokens.indexOf(token);
+        const before = this.tokens[i - 1];
+        return before === undefined || before.tokenType === this.types.lineEnd;
+    }
+
+    private closeForgotten(key: Token): void {
+        if (this.surplus <= 0) return;
+        const level = this.levelFor(key);
+        while (this.stack.length - 1 > level && this.surplus > 0) this.closeMissing();
+    }
+
+    private closeMissing(): void {
+        const open = this.stack.pop();
+        if (!open?.key || open.isDropped) return;
+        this.surplus--;
+        const last = this.out.at(-1) ?? open.key;
+        this.out.push(insertedToken(this.types.closeBrace, last));
+        const header = open.header.slice(0, 2).map(t => t.image).join(' ');
+        this.report('block-not-closed', open.key, [open.key.startOffset], `‘${header}’ is not closed. Put } after its last fact.`,
+            { title: 'Close the block', edits: [{ start: endOf(last), end: endOf(last), newText: '\n' + ' '.repeat(Math.max(0, columnOf(open.key) - 1)) + '}' }] }, endOf(open.header.at(-1) ?? open.key));
+    }
+
+    private close(brace: Token | undefined, { isAtLineStart }: { isAtLineStart: boolean }): void {
+        if (!brace) return;
+        if (this.surplus > 0 && isAtLineStart && this.isFirstOnLine(brace)) {
+            const partner = this.stack.findLastIndex(open => open.key !== undefined && columnOf(open.key) === columnOf(brace) && this.isFirstOnLine(open.key));
+            if (partner > 0) while (this.stack.length - 1 > partner && this.surplus > 0) this.closeMissing();
+        }
+        if (this.stack.length === 1) {
+            this.surplus++;
+            this.report('brace-without-partner', brace, [], 'This } closes nothing. Remove it.', { title: 'Remove it', edits: [{ start: brace.startOffset, end: endOf(brace), newText: '' }] });
+            return;
+        }
+        const open = this.stack.pop();
+        if (open?.isDropped) return;
+        // A brace does not stand after a line end.
+        if (this.out.at(-1)?.tokenType === this.types.lineEnd) this.out.pop();
+        this.out.push(brace);
+    }
+
+    private openWithoutHeader(brace: Token | undefined): void {
+        if (!brace) return;
+        const header = this.headerBefore(brace);
+        if (header) {
+            this.report('brace-on-its-own-line', brace, [], `The { of a block stands on the line of its header.`,
+                { title: 'Move { to the header', edits: [{ start: endOf(header.at(-1) ?? brace), end: endOf(brace), newText: ' {' }] });
+            this.out.push(brace);
+            this.push({ kind: header[0]?.image ?? '', key: header[0], header, isDropped: false });
+            return;
+        }
+        this.report('brace-without-partner', brace, [this.top.key?.startOffset ?? -1], 'This { has no header. Write what the block is before it, such as bench upper on back {.');
+        this.push({ kind: '', key: brace, header: [], isDropped: true });
+    }
+
+    /** The header on the line before, when the fact last written is a block that still lacks its brace. */
+    private headerBefore(brace: Token): readonly Token[] | undefined {
+        const i = this.tokens.indexOf(brace);
+        const header: Token[] = [];
+        let at = i - 1;
+        while (this.tokens[at]?.tokenType === this.types.lineEnd) at--;
+        for (; at >= 0; at--) {
+            const token = this.tokens[at];
+            if (!token || token.tokenType === this.types.lineEnd || token.tokenType === this.types.openBrace || token.tokenType === this.types.closeBrace) break;
+            header.unshift(token);
+        }
+        const [key] = header;
+        return key && isBlockKind(key.image) && blocksIn(this.context).includes(key.image) ? header : undefined;
+    }
+
+    private closeAtEnd(last: Segment | undefined): void {
+        const open = this.stack.filter(block => block.key !== undefined && !block.isDropped);
+        const innermost = open.at(-1);
+        if (innermost?.key) {
+            const lastKey = last?.tokens[0];
+            const isCutShort = last !== undefined && (last.end === 'file' || last.end === 'open');
+            if (isCutShort && lastKey) this.dropProblemsOf(last);
+            const header = innermost.header.slice(0, 2).map(t => t.image).join(' ');
+            const end = this.tokens.at(-1) ?? innermost.key;
+            this.report('block-not-closed', innermost.key,
+                [...open.flatMap(block => block.key ? [block.key.startOffset] : []), ...(lastKey ? [lastKey.startOffset] : [])],
+                open.length > 1 ? `The file ends inside ‘${header}’. ${open.length} blocks lack their }.` : `The file ends inside ‘${header}’. Put } after its last fact.`,
+                { title: 'Close what is open', edits: [{ start: endOf(end), end: endOf(end), newText: open.toReversed().map(block => '\n' + ' '.repeat(Math.max(0, columnOf(block.key ?? end) - 1)) + '}').join('') }] },
+                endOf(innermost.header.at(-1) ?? innermost.key));
+        }
+        while (this.stack.length > 1) {
+            const block = this.stack.pop();
+            if (block?.isDropped) continue;
+            if (this.out.at(-1)?.tokenType === this.types.lineEnd) this.out.pop();
+            const after = this.out.at(-1);
+            if (after) this.out.push(insertedToken(this.types.closeBrace, after));
+        }
+        if (this.out.at(-1)?.tokenType === this.types.lineEnd) this.out.pop();
+    }
+
+    /** The file ends in the middle of a fact: that is one cause, and the open block is its one message. */
+    private dropProblemsOf(segment: Segment): void {
+        const start = segment.tokens[0]?.startOffset ?? 0;
+        for (let i = this.problems.length - 1; i >= 0; i--) if ((this.problems[i]?.start ?? 0) >= start) this.problems.splice(i, 1);
+    }
+
+    private push(open: Open): void { this.stack.push(open); }
+    private isWord(token: Token): boolean { return token.tokenType === this.types.word || token.image === 'x' || token.image === 'to'; }
+
+    private report(id: SyntaxProblem['id'], token: Token, damages: readonly number[], message: string, fix?: SyntaxProblem['fix'], end = Math.max(endOf(token), token.startOffset + 1)): void {
+        this.problems.push({ id, message, start: token.startOffset, end, damages, ...(fix && { fix }) });
+    }
+}
+
+const columnOf = (token: Token): number => token.startColumn ?? 1;
+const lineOf = (token: Token): number => token.startLine ?? 1;
