@@ -1,6 +1,6 @@
 import { longest, negate, plus, ticks, times, zero, type Length } from '../../core/length.js';
 import { divideRun, soundOffer, stretchesOf, type FixedSection, type RunInput } from './division.js';
-import { nearestChange, type VaryingStretch } from './nearest-change.js';
+import { changeFinder, type VaryingStretch } from './nearest-change.js';
 
 /** A change that helps, with its sign: a run longer (above zero) or shorter, a section further right or left as seen from inside. */
 export interface Suggestion {
@@ -55,29 +55,26 @@ export function suggestForRun(input: RunInput): Suggestions {
     const division = divideRun(input);
     const isHopeless = !division.closes && division.faults.some(({ kind }) => kind === 'run-has-no-length' || kind === 'run-too-long' || kind === 'no-panels-offered');
     if (isHopeless) return { sizesThatClose: [], placesThatClose: [], sizesThatSave: [], placesThatSave: [] };
-    const size = varyingWithSize(input);
-    const places = input.sections.map(section => ({ section: section.name, stretches: varyingWithPlace(input, section) }));
     const limit = changeLimit(input);
-    const bySize = (most: number): readonly Suggestion[] => nearestBothWays(size, most, limit);
-    const byPlace = (most: number): readonly MoveSuggestion[] =>
-        places.flatMap(({ section, stretches }) => nearestBothWays(stretches, most, limit).map(found => ({ section, ...found })));
-    const sizesThatClose = division.closes ? [] : bySize(size.length);
-    const placesThatClose = division.closes ? [] : byPlace(size.length);
+    const size = suggester(varyingWithSize(input), limit);
+    const places = input.sections.map(section => ({ section: section.name, suggest: suggester(varyingWithPlace(input, section), limit) }));
+    const any = input.sections.length + 1;
+    const byPlace = (most: number): readonly MoveSuggestion[] => places.flatMap(({ section, suggest }) => suggest(most).map(found => ({ section, ...found })));
+    const sizesThatClose = division.closes ? [] : size(any);
+    const placesThatClose = division.closes ? [] : byPlace(any);
     const now = division.closes ? division.score.madeToMeasure : Math.min(...[...sizesThatClose, ...placesThatClose].map(found => found.madeToMeasure));
-    return {
-        sizesThatClose, placesThatClose,
-        sizesThatSave: Number.isFinite(now) && now > 0 ? bySize(now - 1) : [],
-        placesThatSave: Number.isFinite(now) && now > 0 ? byPlace(now - 1) : [],
-    };
+    const canSave = Number.isFinite(now) && now > 0;
+    return { sizesThatClose, placesThatClose, sizesThatSave: canSave ? size(now - 1) : [], placesThatSave: canSave ? byPlace(now - 1) : [] };
 }
 
-/** The nearest change upwards and the nearest downwards, with the fewest panels made to measure that it needs. */
-export function nearestBothWays(stretches: readonly VaryingStretch[], most: number, limit: Length): readonly Suggestion[] {
-    return ([1, -1] as const).flatMap(direction => {
-        const size = nearestChange(stretches, direction, most, limit);
+/** Suggests the nearest change upwards and the nearest downwards, each with the fewest panels made to measure that it needs. */
+export function suggester(stretches: readonly VaryingStretch[], limit: Length): (most: number) => readonly Suggestion[] {
+    const find = changeFinder(stretches, limit);
+    return most => ([1, -1] as const).flatMap(direction => {
+        const size = find(direction, most);
         if (size === undefined) return [];
         let madeToMeasure = Math.min(most, stretches.length);
-        while (madeToMeasure > 0 && nearestChange(stretches, direction, madeToMeasure - 1, size) === size) madeToMeasure -= 1;
+        while (madeToMeasure > 0 && find(direction, madeToMeasure - 1) === size) madeToMeasure -= 1;
         return [{ change: direction === 1 ? size : negate(size), madeToMeasure }];
     });
 }

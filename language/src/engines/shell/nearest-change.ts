@@ -10,24 +10,28 @@ export interface VaryingStretch {
     readonly grows: 1 | 0 | -1;
 }
 
+/** Finds the smallest change in one direction after which at most so many panels are made to measure; `undefined` when none is near enough. */
+export type ChangeFinder = (direction: 1 | -1, mostMadeToMeasure: number) => Length | undefined;
+
 /**
- * The smallest change, upwards or downwards, with which every stretch closes and at most `mostMadeToMeasure` panels are made to measure.
- * @param direction 1 for a longer run or a place further right, -1 for the other way
+ * Prepares the search for the smallest change, upwards or downwards, with which every stretch closes.
  * @param limit largest change worth naming
- * @returns the change without its sign; `undefined` when there is none within the limit
+ * @returns a finder: direction 1 is a longer run or a place further right, -1 the other way; it answers with the change without its sign
  */
-export function nearestChange(stretches: readonly VaryingStretch[], direction: 1 | -1, mostMadeToMeasure: number, limit: Length): Length | undefined {
+export function changeFinder(stretches: readonly VaryingStretch[], limit: Length): ChangeFinder {
     const both = stretches.map(stretch => {
         const longest = ticks(Math.max(0, stretch.length + limit));
         return ([0, 1] as const).map(count => closingLengths(stretch.ends, stretch.offer, count, longest));
     });
-    let nearest: number | undefined;
-    for (const allowance of allowances(stretches.length, Math.min(mostMadeToMeasure, stretches.length))) {
-        const ranges = both.map((options, index) => options[allowance[index] ?? 0] ?? []);
-        const change = nearestFor(stretches, ranges, direction, nearest === undefined ? limit : nearest);
-        if (change !== undefined && (nearest === undefined || change < nearest)) nearest = change;
-    }
-    return nearest === undefined ? undefined : ticks(nearest);
+    return (direction, most) => {
+        let nearest: number | undefined;
+        for (const allowance of allowances(stretches.length, Math.min(most, stretches.length))) {
+            const ranges = both.map((options, index) => options[allowance[index] ?? 0] ?? []);
+            const change = nearestFor(stretches, ranges, direction, nearest ?? limit);
+            if (change !== undefined && (nearest === undefined || change < nearest)) nearest = change;
+        }
+        return nearest === undefined ? undefined : ticks(nearest);
+    };
 }
 
 /** Raises the change until no stretch asks for more; each step passes one gap between closing lengths, so it ends. */
