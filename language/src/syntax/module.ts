@@ -18,7 +18,11 @@ export const hotroomSharedModule: Module<HotroomSharedServices, HotroomSharedAdd
 
 /** What it changes of the services of one language. Findings come from `analyze`, so Langium's own validation reports nothing here. */
 export const hotroomModule: Module<HotroomServices, DeepPartial<LangiumCoreServices>> = {
-    parser: { Lexer: services => new HotroomLexer(services) },
+    parser: {
+        Lexer: services => new HotroomLexer(services),
+        // Text stays as written and is judged in lowering: a converter that throws spoils the next parse, and one that strips quotes loses places.
+        ValueConverter: () => ({ convert: input => input }),
+    },
     references: {
         NameProvider: () => new HotroomNames(),
         ScopeComputation: services => new HotroomSymbols(services),

@@ -2,7 +2,7 @@ import { block, may, must } from '../block.js';
 import { choice, choices, current, count, date, flag, length, lengths, size, supply, temperature, text, wallLengths, wallList, reference } from '../values.js';
 
 /** Ids of the published rule sets a job may name; a test holds this list equal to the rule sets that exist. */
-export const ruleSetIds = ['us_dwelling', 'us_commercial', 'us_accessible', 'ca_electrical', 'iec', 'good_practice'] as const;
+export const ruleSetIds = ['us_dwelling', 'us_commercial', 'us_accessible', 'california_accessible', 'ca_electrical', 'iec', 'good_practice'] as const;
 
 /** Conductor sizes as single words. */
 export const conductorWords = [

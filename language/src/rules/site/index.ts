@@ -1,0 +1,4 @@
+import type { Rule } from '../rule.js';
+
+/** Rules of this family, by id. */
+export const siteRules: readonly Rule[] = [];

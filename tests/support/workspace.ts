@@ -1,0 +1,51 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { URI, type LangiumDocument } from 'langium';
+import { analyze, type Analysis, type AnalyzeOptions } from '../../language/src/analyze.js';
+import { createHotroomServices, type HotroomServices, type HotroomSharedServices } from '../../language/src/syntax/module.js';
+
+const examples = new URL('../../examples/', import.meta.url);
+
+/** Text of one file of examples/, by its path there. */
+export const exampleText = (path: string): string => readFileSync(new URL(path, examples), 'utf8');
+/** Paths of every job file below examples/, sorted. */
+export const examplePaths = (): string[] =>
+    readdirSync(examples, { recursive: true, encoding: 'utf8' }).map(path => path.replaceAll('\\', '/')).filter(path => path.endsWith('.hotroom')).sort();
+
+/** Documents in memory under `memory:/work/`, each test with its own services, so that no test sees another's. */
+export class TestWorkspace {
+    readonly shared: HotroomSharedServices;
+    readonly hotroom: HotroomServices;
+    private readonly root = URI.parse('memory:/work');
+
+    constructor() {
+        ({ shared: this.shared, hotroom: this.hotroom } = createHotroomServices());
+        this.shared.workspace.Imports.roots = [this.root];
+    }
+
+    uri(path: string): URI { return URI.parse(`memory:/work/${path}`); }
+
+    add(path: string, text: string): LangiumDocument {
+        const document = this.shared.workspace.LangiumDocumentFactory.fromString(text, this.uri(path));
+        this.shared.workspace.LangiumDocuments.addDocument(document);
+        return document;
+    }
+    async build(...documents: LangiumDocument[]): Promise<void> {
+        await this.shared.workspace.DocumentBuilder.build(documents.length > 0 ? documents : this.shared.workspace.LangiumDocuments.all.toArray());
+    }
+    /** The two catalogues of examples/, at the same paths. */
+    addCatalogues(): void {
+        for (const path of ['catalogue/skerry.hotroom', 'catalogue/heaters.hotroom']) this.add(path, exampleText(path));
+    }
+    analyze(document: LangiumDocument, options: AnalyzeOptions = {}): Analysis {
+        return analyze(document, this.hotroom, { onDefect: 'throw', ...options });
+    }
+}
+
+/** Analyses one text that may use the catalogues of examples/. */
+export async function analyzeText(text: string, options: AnalyzeOptions = {}, path = 'job.hotroom'): Promise<Analysis> {
+    const workspace = new TestWorkspace();
+    workspace.addCatalogues();
+    const document = workspace.add(path, text);
+    await workspace.build();
+    return workspace.analyze(document, options);
+}
