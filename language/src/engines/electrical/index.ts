@@ -1,0 +1,10 @@
+export * from './circuit.js';
+export * from './conductor.js';
+export { heaterCurrent, isAtMost, matchSupply, powerAtVoltage, type Connection, type SupplyMatch } from './current.js';
+export { iecCircuit, type IecCircuitInput, type IecRunSegment } from './iec-circuit.js';
+export { installationMethods, type InstallationMethod, type Insulation } from './iec-tables.js';
+export * from './schedule.js';
+export { usCircuit, type UsCircuitInput } from './us-circuit.js';
+export type { Column, Stranding } from './us-tables.js';
+export * from './zone-equipment.js';
+export * from './zones.js';

@@ -1,0 +1,4 @@
+import { accessibleRows } from './accessible.js';
+import { checkPublished } from './table.js';
+
+checkPublished(accessibleRows);

@@ -1,0 +1,4 @@
+import { codeItemRows } from './code-items.js';
+import { checkPublished } from './table.js';
+
+checkPublished(codeItemRows);

@@ -1,0 +1,4 @@
+import { checkPublished } from './table.js';
+import { unitRows } from './units.js';
+
+checkPublished(unitRows);

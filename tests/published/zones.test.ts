@@ -1,0 +1,4 @@
+import { checkPublished } from './table.js';
+import { zoneRows } from './zones.js';
+
+checkPublished(zoneRows);
