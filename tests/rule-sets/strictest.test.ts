@@ -55,6 +55,15 @@ test('an older edition never governs and is listed as a conflict of editions', (
     expect(found.conflicts.map(({ kind, other }) => [kind, other.clause.figure])).toEqual([['edition', { kind: 'word', value: 'IP24' }]]);
 });
 
+test('an older edition that asked for less is shown as well', () => {
+    const editions = made('test', clause('bench.length', length(inches(42)), published), clause('bench.length', length(inches(36)), published, { isSuperseded: true }));
+    const found = strictest([editions], 'bench.length')!;
+    expect(found.figure.value).toBe(inches(42));
+    expect(found.conflicts.map(({ kind }) => kind)).toEqual(['edition']);
+    const stricter = made('test', clause('bench.length', length(inches(48)), published, { isSuperseded: true }), clause('bench.length', length(inches(42)), published));
+    expect(strictest([stricter], 'bench.length')!.figure.value).toBe(inches(42));
+});
+
 test('two codes at odds on a yes or no are a disagreement for the local authority', () => {
     expect(conflictsOf('notice.required', 'us_dwelling', 'us_commercial')).toEqual([
         expect.stringMatching(/disagree; the local authority decides\.$/),

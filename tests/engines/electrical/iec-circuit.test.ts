@@ -75,6 +75,8 @@ test('capacity, maximum device, wrong phase, product standard', () => {
     expect(kinds(circuit(9000, { heater: heaterOf(9000, { maximumDeviceA: 10 }) }))).toEqual(['manual-device-exceeded']);
     expect(kinds(circuit(9000, { supply: { volts: 230, phases: 'single', capacityA: 1 } }))).toEqual(['wrong-phase']);
     expect(kinds(circuit(20_000))).toEqual([]);
+    const at500 = circuit(0, { heater: heaterOf(0, { ratings: [{ watts: 9000, volts: 500, phases: 'three' }] }), supply: { volts: 500, phases: 'three' } });
+    expect(at500.problems).toMatchObject([{ kind: 'outside-heater-standard', what: 'voltage', value: 500, limit: 480 }]);
     expect(circuit(20_001).problems).toMatchObject([{ kind: 'outside-heater-standard', weight: 'info', what: 'power', limit: 20_000 }]);
 });
 
@@ -100,6 +102,10 @@ test('voltage drop over 12 m', () => {
     expect(voltageDrop?.volts).toBeCloseTo(4.05, 9);
     expect(voltageDrop?.share).toBeCloseTo(0.010125, 12);
     expect(kinds(circuit(9000, { run: [{ ...wall, length: mm(60_000) }] }))).toEqual(['voltage-drop-high']);
+});
+
+test('the voltage drop is that of the conductor that is there', () => {
+    expect(circuit(9000, { existing: { deviceA: 16, conductor: mm2(6) } }).voltageDrop?.volts).toBeCloseTo(4.05 / 4, 9);
 });
 
 test('the residual current device is for the other circuits unless the manual recommends one', () => {
