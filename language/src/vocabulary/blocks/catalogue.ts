@@ -30,6 +30,7 @@ export const catalogueBlocks = {
             plate: must(reference('stock'), 'Stock of the base plates, laid flat.'),
             plate_set_in: must(length, 'From the outside of the facing to the outer edge of the plate.'),
             frame: may(reference('stock'), 'Stock of the panel frames.'),
+            moulding: may(reference('stock'), 'Stock of the ceiling moulding inside.', { otherwise: 'no moulding is listed' }),
             joint: may(choice('tongue', 'lift_and_drop'), 'How panels lock.', { otherwise: 'tongue' }),
         },
     }),

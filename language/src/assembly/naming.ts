@@ -1,0 +1,18 @@
+import type { Block } from '../model/block.js';
+import type { BlockKind } from '../vocabulary/index.js';
+
+/** A block with the name engines and facts know it by. */
+export interface NamedBlock<K extends BlockKind> {
+    readonly name: string;
+    readonly block: Block<K>;
+}
+
+/** Names every block: its own name, else its kind, numbered from the second on. */
+export function nameBlocks<K extends BlockKind>(blocks: readonly Block<K>[]): readonly NamedBlock<K>[] {
+    let nameless = 0;
+    return blocks.map(block => {
+        if (block.name) return { name: block.name.value, block };
+        nameless++;
+        return { name: nameless === 1 ? block.kind : `${block.kind}_${nameless}`, block };
+    });
+}

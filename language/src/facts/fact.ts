@@ -1,0 +1,29 @@
+import type { Citation } from '../core/citation.js';
+import { amount, inWords, lengthFigure, type Figure } from '../core/finding.js';
+import type { Length } from '../core/length.js';
+import type { Sourced, Span } from '../core/span.js';
+import type { FactEntry, FactProvider } from './facts-tree.js';
+
+type Made = Omit<FactEntry, 'path'>;
+
+/** What a fact is made of; spans of facts that are not written are left out. */
+export interface Making {
+    readonly how?: string | undefined;
+    readonly because?: readonly (Sourced<unknown> | Span | undefined)[];
+    readonly source?: Citation | undefined;
+}
+
+function made(title: string, value: Figure, { how, because = [], source }: Making): Made {
+    return {
+        title, value, because: because.flatMap(item => item === undefined ? [] : ['span' in item ? item.span : item]),
+        ...(how !== undefined && { how }), ...(source && { source }),
+    };
+}
+
+/** A fact that is a length. `length` is asked for when somebody reads the fact; nothing means the job does not give it. */
+export const lengthFact = (path: string, title: string, length: () => Length | undefined, making: (length: Length) => Making = () => ({})): FactProvider =>
+    ({ path, compute: () => { const value = length(); return value === undefined ? undefined : made(title, lengthFigure(value), making(value)); } });
+export const amountFact = (path: string, title: string, unit: string, value: () => number | undefined, making: (value: number) => Making = () => ({})): FactProvider =>
+    ({ path, compute: () => { const number = value(); return number === undefined ? undefined : made(title, amount(number, unit), making(number)); } });
+export const wordsFact = (path: string, title: string, words: () => string | undefined, making: () => Making = () => ({})): FactProvider =>
+    ({ path, compute: () => { const text = words(); return text === undefined ? undefined : made(title, inWords(text), making()); } });
