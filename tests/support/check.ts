@@ -8,8 +8,17 @@ import { analyzeText } from './workspace.js';
 
 /** Findings of `rule` alone on a whole text. */
 export async function findingsOf(rule: Rule, text: string): Promise<ReportedFinding[]> {
-    const analysis = await analyzeText(text, { rules: [rule] });
+    const analysis = await analyzeText(text, { rules: [sabotaged(rule)] });
     return analysis.findings.filter(finding => finding.rule === rule.id);
+}
+
+/** A test that cannot fail is a defect: tests/rules/sabotage.full.test.ts runs the rule tests with blind and with chattering rules and wants failures. */
+function sabotaged(rule: Rule): Rule {
+    switch (process.env['HOTROOM_SABOTAGE']) {
+        case 'blind': return { ...rule, check: () => [] };
+        case 'chattering': return { ...rule, check: function* (input) { yield* rule.check(input); yield { at: input.job.block.head, message: 'One finding too many.' }; } };
+        default: return rule;
+    }
 }
 
 /**

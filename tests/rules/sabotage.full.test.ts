@@ -1,0 +1,21 @@
+import { spawnSync } from 'node:child_process';
+import { fileURLToPath } from 'node:url';
+import { expect, test } from 'vitest';
+import { allRules } from '../../language/src/rules/index.js';
+
+interface Report { readonly testResults: readonly { readonly name: string; readonly status: string }[] }
+
+const root = fileURLToPath(new URL('../../', import.meta.url));
+
+/** Runs the tests of every rule with the rules made blind, or chattering. */
+function run(kind: 'blind' | 'chattering'): Report {
+    const result = spawnSync(process.execPath, ['node_modules/vitest/vitest.mjs', 'run', 'tests/rules', '--exclude', '**/registry.test.ts', '--reporter=json'], {
+        cwd: root, encoding: 'utf8', maxBuffer: 1 << 28, env: { ...process.env, HOTROOM_SABOTAGE: kind, HOTROOM_FULL: '' },
+    });
+    return JSON.parse(result.stdout.slice(result.stdout.indexOf('{'))) as Report;
+}
+
+test.each(['blind', 'chattering'] as const)('every rule\'s own tests notice when it is %s', kind => {
+    const failed = new Set(run(kind).testResults.filter(file => file.status === 'failed').map(file => file.name.replaceAll('\\', '/').split('/').slice(-2).join('/')));
+    expect(allRules.map(rule => `${rule.family}/${rule.id}.test.ts`).filter(file => !failed.has(file))).toEqual([]);
+});
