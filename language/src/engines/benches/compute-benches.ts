@@ -1,3 +1,4 @@
+import { intervalsOverlap } from '../../core/geometry.js';
 import { zero, type Length } from '../../core/length.js';
 import type { BenchBuild, BenchesInput, BenchInput } from './bench-input.js';
 import { checkBenches } from './bench-checks.js';
@@ -133,8 +134,10 @@ function layOut(placed: PlacedBench, { frames, numbered, slats }: FramedBench, a
     const { bench, runs, heights } = placed;
     const legs = numbered.legs.map(leg => {
         const carries = numbered.carries.get(leg.mark);
-        const rail = carries && framed.get(carries.bench)?.numbered.rearRails[carries.run];
-        return rail === undefined ? leg : { ...leg, alsoCarries: [rail] };
+        const lower = carries && framed.get(carries.bench)?.numbered;
+        const rail = lower?.pieces.find(piece => piece.mark === lower.rearRails[carries?.run ?? 0]);
+        const rests = rail && intervalsOverlap(rail.box.x, leg.box.x) && intervalsOverlap(rail.box.y, leg.box.y);
+        return rests ? { ...leg, alsoCarries: [rail.mark] } : leg;
     });
     return {
         name: bench.name, top: bench.top, depth: bench.depth, isHighest: all.every(other => other.bench.top <= bench.top), isAccessible: bench.isAccessible,

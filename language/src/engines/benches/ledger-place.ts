@@ -1,5 +1,5 @@
-import { boxOnWall, insideRun, interval, intervalsOverlap, neighbours, type InsideSize, type Interval, type Wall } from '../../core/geometry.js';
-import { inches, longest, minus, plus, zero, type Length } from '../../core/length.js';
+import { boxOnWall, extent, insideRun, interval, intervalsOverlap, neighbours, type InsideSize, type Interval, type Wall } from '../../core/geometry.js';
+import { half, inches, longest, minus, plus, shortest, times, zero, type Length } from '../../core/length.js';
 import type { WallOpening } from './bench-input.js';
 import { sectionsOf } from './bench-sections.js';
 import type { BenchLedger, BenchRun } from './bench-result.js';
@@ -42,12 +42,14 @@ export function placeEndLedger(placed: PlacedBench, runIndex: number, run: Bench
 /**
  * The back ledger of a run in the pieces the openings leave, and the stretches between that need a rear rail on legs.
  */
-export function placeBackLedger(placed: PlacedBench, runIndex: number, run: BenchRun, openings: readonly WallOpening[], inside: InsideSize): { readonly ledgers: readonly LedgerDraft[]; readonly bridged: readonly Interval[] } {
+export function placeBackLedger(
+    placed: PlacedBench, runIndex: number, run: BenchRun, openings: readonly WallOpening[], inside: InsideSize,
+): { readonly ledgers: readonly LedgerDraft[]; readonly bridged: readonly Interval[] } {
     const { thickness } = placed.bench.build.ledger.section;
     const { ledgerHeights: v } = sectionsOf(placed, run);
     const taken = openings
         .filter(opening => isTaken([opening], run.wall, run.u, v))
-        .map(opening => interval(longest(opening.u.from, run.u.from), Math.min(opening.u.to, run.u.to) as Length))
+        .map(opening => roomForLegs(interval(longest(opening.u.from, run.u.from), shortest(opening.u.to, run.u.to)), run.u, times(placed.bench.build.leg.section.thickness, 2)))
         .sort((a, b) => a.from - b.from);
     const free: Interval[] = [];
     let from = run.u.from;
@@ -67,3 +69,11 @@ export function placeBackLedger(placed: PlacedBench, runIndex: number, run: Benc
     return { ledgers, bridged };
 }
 
+/** Widens a stretch so that a leg stands under each end of the rail that bridges it, within the run. */
+function roomForLegs(stretch: Interval, run: Interval, least: Length): Interval {
+    const missing = minus(least, extent(stretch));
+    if (missing <= 0) return stretch;
+    const from = minus(stretch.from, half(missing));
+    if (from < run.from) return interval(run.from, plus(run.from, least));
+    return plus(from, least) > run.to ? interval(minus(run.to, least), run.to) : interval(from, plus(from, least));
+}

@@ -59,6 +59,7 @@ function baysOf({ rail }: RailLine, supports: readonly Interval[]): readonly Int
     const bays: Interval[] = [];
     let from = rail.from;
     for (const leg of supports) {
+        if (!intervalsOverlap(leg, rail)) continue;
         if (leg.from > from) bays.push(interval(from, leg.from));
         if (leg.to > from) from = leg.to;
     }

@@ -47,11 +47,11 @@ export function numberPieces(
             void pieces.push({ mark, kind, run: index, box: boxOnWall(run.wall, u, v, w, inside) });
 
         const heads = new Map<'left' | 'right', string>();
-        for (const { isBoxLeg, innerFace: _inner, ...ledger } of frame.ledgers) {
+        for (const { isBoxLeg, holds, wall, u, v, box } of frame.ledgers) {
             const mark = nextMark(isBoxLeg ? 'BOX-HEAD' : 'LEDGER');
-            if (isBoxLeg) heads.set(ledger.holds === 'left end' ? 'left' : 'right', mark);
-            else ledgers.push({ mark, ...ledger });
-            pieces.push({ mark, kind: isBoxLeg ? 'box leg head' : 'ledger', run: index, box: ledger.box });
+            if (isBoxLeg) heads.set(holds === 'left end' ? 'left' : 'right', mark);
+            else ledgers.push({ mark, run: index, holds, wall, u, v, box });
+            pieces.push({ mark, kind: isBoxLeg ? 'box leg head' : 'ledger', run: index, box });
         }
         const rails = frame.rails.map(rail => ({ ...rail, mark: nextMark('RAIL') }));
         for (const { mark, row, u } of rails) {

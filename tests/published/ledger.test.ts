@@ -1,0 +1,4 @@
+import { ledgerRows } from './ledger.js';
+import { checkPublished } from './table.js';
+
+checkPublished(ledgerRows);

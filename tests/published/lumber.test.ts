@@ -1,0 +1,4 @@
+import { lumberRows } from './lumber.js';
+import { checkPublished } from './table.js';
+
+checkPublished(lumberRows);
