@@ -75,6 +75,9 @@ test('a depth no gap makes names the nearest depths that one does', () => {
     // 2 slats of 3 1/2" and a gap of 1" : the most is 7 3/4", the least with three is 11 1/4".
     const { problem } = duckboardBuild({ name: 'walk', width: inches(30), depth: inches(8), slat: { stock: 'cedar', section: { thickness: inches(0, 3, 4), width: inches(3, 1, 2) } } });
     expect(problem).toEqual({ kind: 'no-slat-gap', depth: inches(8), nearest: [inches(7, 3, 4), inches(11, 1, 4)] });
+    for (const depth of [inches(7, 3, 4), inches(11, 1, 4)]) {
+        expect(duckboardBuild({ name: 'walk', width: inches(30), depth, slat: { stock: 'cedar', section: { thickness: inches(0, 3, 4), width: inches(3, 1, 2) } } }).problem).toBeUndefined();
+    }
     expect(duckboardBuild({ name: 'walk', width: inches(30), depth: inches(6), slat: { stock: 'cedar', section: { thickness: inches(0, 3, 4), width: inches(3, 1, 2) } } }).problem?.kind).toBe('duckboard-too-small');
 });
 

@@ -165,6 +165,13 @@ test('the range beside a bench, and what no place cures', () => {
     expect(rangeThatClears(stove, 'left', things, clearanceFigures(tarn), inside)).toBeUndefined();
 });
 
+test('a thing that leaves a single position does not count as one no place clears', () => {
+    const wide = (from: number) => thing('shelf', [w(50), w(76, 1, 2)], [from, w(64, 1, 2)], [w(16), w(30)]);
+    const found = (from: number) => rangeThatClears(stove, 'front', [wide(from)], clearanceFigures(tarn), inside)!;
+    expect(found(w(20))).toMatchObject({ ranges: [{ from: 0, to: 0 }], nearest: 0, never: [] }); // 16" of casing and 4" beside it
+    expect(found(w(20) - 1).never).toHaveLength(1);
+});
+
 test('a missing figure limits nothing and says so; a heater wider than its wall has no range', () => {
     const { clearSide: _side, ...without } = tarn;
     const found = rangeThatClears(heaterAt('right', 'front', w(20), without), 'front', roomSurfaces(inside, shell), clearanceFigures(without), inside)!;
@@ -187,6 +194,7 @@ test('the guard stands its offset before the casing and meets what is nearer', (
     expect(guard!.box).toEqual(box(interval(w(62, 1, 2), w(76, 1, 2)), interval(w(18), w(38)), interval(w(8), w(32))));
     expect(problems).toEqual([]); // it touches the shelf
     const nearer = thing('shelf', [w(62, 1, 2), w(70)], [w(38) - 1, w(60)], [w(20), w(24)]);
+    expect(heaterGuard(stove, { isBuilt: true, inside, things: [{ ...nearer, belongsTo: 'stove' }] }).problems).toEqual([]);
     expect(heaterGuard(stove, { isBuilt: true, inside, things: [nearer] }).problems).toEqual([{ kind: 'guard-meets', thing: nearer }]);
     expect(heaterGuard(heaterAt('right', 'front', w(1)), { isBuilt: true, inside, things: [] }).problems).toEqual([{ kind: 'guard-leaves-the-wall', over: w(1) }]);
 });

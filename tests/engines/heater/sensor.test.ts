@@ -99,6 +99,18 @@ test('the candidate satisfies what is judged', () => {
     }));
 });
 
+test('on a side wall the candidate is level with the depth of the casing, on the nearer wall that is far enough', () => {
+    // Casing 20" from the front wall and 28 1/2" from the back wall, 2" to 12" off its own.
+    const along = (fromSide: Length) => {
+        const { candidate } = sensorPlace(with_({ sensor: 'on_side_wall', sensorFromSide: fromSide }), undefined, us, inside);
+        return [candidate!.wall, candidate!.along];
+    };
+    // Facing the front wall, the right wall is at the left-hand end.
+    expect(along(w(20))).toEqual(['front', [{ from: w(2), to: w(12) }]]);
+    expect(along(w(21))).toEqual(['back', [{ from: w(64, 1, 2), to: w(74, 1, 2) }]]);
+    expect(along(w(30))[1]).toEqual([]);
+});
+
 test('mirroring the room changes neither distances nor problems', () => {
     fc.assert(fc.property(fc.integer({ min: 0, max: 64 }), fc.integer({ min: 0, max: 20 }), (distance, below) => {
         const here = sensorPlace(with_({ sensorFromSide: mm(100) }), sensorAt(w(distance), w(below)), us, inside);

@@ -28,7 +28,8 @@ test('effective volume is the room and every surface, exactly', () => {
 test.each([
     [{ from: 6, to: 10 }, 'within'], [{ from: 4, to: 6 }, 'within'],
     [{ from: 6.0001, to: 10 }, 'room_too_small'], [{ from: 4, to: 5.9999 }, 'room_too_large'],
-    // 6 m3 written in cubic feet, through a decimal.
+    // 6 m3 written in cubic feet, through a decimal, and with an error in the last bits.
+    [{ from: 6 + 1e-12, to: 10 }, 'within'], [{ from: 1, to: 6 - 1e-12 }, 'within'],
     [{ from: 211.88800032893 * 0.028316846592, to: 10 }, 'within'],
 ] as const)('6 m3 against %o is %s', (declared, status) => {
     expect(sizeByVolume(room, [], declared).status).toBe(status);
@@ -73,6 +74,7 @@ test('backing that is missing, too thin or deeper than the wall', () => {
     expect(checkScrew({ length: w(3) }, without)).toMatchObject({ penetration: zero, problems: [{ kind: 'no-backing' }] });
     expect(checkScrew({ length: w(3), penetration: w(1) }, { ...wall, backing: w(0, 3, 4) }).problems.map(({ kind }) => kind)).toEqual(['screw-too-short']);
     expect(checkScrew({ length: w(3), penetration: w(1) }, { ...wall, backing: w(0, 3, 4) }).lengths).toBeUndefined();
+    expect(checkScrew({ length: w(3), penetration: w(1) }, { ...wall, backing: w(1) })).toMatchObject({ penetration: w(1), lengths: { from: w(2, 1, 4) }, problems: [] });
     expect(checkScrew({ length: w(3) }, { ...wall, backing: w(2, 1, 2) }).problems).toEqual([]);
     expect(checkScrew({ length: w(3) }, { ...wall, backing: ticks(w(2, 1, 2) + 1) }).problems).toEqual([{ kind: 'backing-deeper-than-wall', backing: w(2, 1, 2) + 1, room: w(2, 1, 2) }]);
     expect(checkScrew(undefined, wall).problems).toEqual([{ kind: 'screw-missing' }]);

@@ -71,7 +71,7 @@ test('the table of usual hinges rises', () => {
     expect(usualHinges.map(({ hinges: count }) => count)).toEqual([2, 3, 4]);
 });
 test.each([
-    [20, 20, 2, true], [20.1, 20, 2, false], [30, 20, 3, true], [45 * 0.45359237 * 1.5, 45 * 0.45359237, 3, true],
+    [5, 20, 1, false], [20, 20, 2, true], [20.1, 20, 2, false], [30, 20, 3, true], [45 * 0.45359237 * 1.5, 45 * 0.45359237, 3, true],
 ])('a leaf of %s kg on pairs that carry %s kg with %i hinges: %s', (leafMassKg, pairCarriesKg, stated, isEnough) => {
     expect(hinges({ leafMassKg, pairCarriesKg, stated })).toMatchObject({ isEnough, citation: { kind: 'catalogue' } });
 });
