@@ -1,4 +1,7 @@
 import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
 import { allRules } from '../../language/src/rules/index.js';
@@ -9,10 +12,16 @@ const root = fileURLToPath(new URL('../../', import.meta.url));
 
 /** Runs the tests of every rule with the rules made blind, or chattering. */
 function run(kind: 'blind' | 'chattering'): Report {
-    const result = spawnSync(process.execPath, ['node_modules/vitest/vitest.mjs', 'run', 'tests/rules', '--exclude', '**/registry.test.ts', '--reporter=json'], {
-        cwd: root, encoding: 'utf8', maxBuffer: 1 << 28, env: { ...process.env, HOTROOM_SABOTAGE: kind, HOTROOM_FULL: '' },
-    });
-    return JSON.parse(result.stdout.slice(result.stdout.indexOf('{'))) as Report;
+    const folder = mkdtempSync(join(tmpdir(), 'hotroom-sabotage-'));
+    const output = join(folder, 'report.json');
+    try {
+        spawnSync(process.execPath, ['node_modules/vitest/vitest.mjs', 'run', 'tests/rules', '--exclude', '**/registry.test.ts', '--reporter=json', `--outputFile=${output}`], {
+            cwd: root, stdio: 'ignore', env: { ...process.env, HOTROOM_SABOTAGE: kind, HOTROOM_FULL: '' },
+        });
+        return JSON.parse(readFileSync(output, 'utf8')) as Report;
+    } finally {
+        rmSync(folder, { recursive: true, force: true });
+    }
 }
 
 test.each(['blind', 'chattering'] as const)('every rule\'s own tests notice when it is %s', kind => {
