@@ -12,7 +12,7 @@ export interface LanguageRule {
 }
 export type LanguageRuleId = SyntaxProblemId
     | 'figure-unreadable' | 'division-by-zero' | 'mixed-dimensions' | 'name-in-calculation' | 'part-not-expected' | 'length-not-exact' | 'unit-missing'
-    | 'value-of-another-kind' | 'unknown-word' | 'unknown-name' | 'fact-repeated' | 'block-repeated' | 'fact-missing' | 'name-missing' | 'wall-missing'
+    | 'value-of-another-kind' | 'unknown-name' | 'fact-repeated' | 'block-repeated' | 'fact-missing' | 'name-missing' | 'wall-missing'
     | 'name-taken' | 'block-without-body' | 'property-with-body' | 'use-not-found' | 'use-outside-workspace' | 'use-not-a-path' | 'name-from-two-files'
     | 'value-out-of-range' | 'date-impossible' | 'reading-failed';
 
@@ -37,6 +37,7 @@ export const languageRules: Readonly<Record<LanguageRuleId, LanguageRule>> = {
     'line-without-a-word': error('A line that begins with a value', 'What the value is of is not known.', '37"', 'top 37"'),
     'two-facts-on-one-line': error('Two facts on one line', 'A fact ends at the end of its line or at a semicolon.', 'top 37" depth 20"', 'top 37"; depth 20"'),
     'part-out-of-place': error('A part that belongs elsewhere', 'The value cannot be read with it.', 'depth (37" 2")', 'depth (37" - 2")'),
+    'kind-missing': error('A block that does not say what it is', 'A header begins with the kind of block; what stands in the block tells which one is meant.', 'upper on back { build Slatted; top 37"; depth 20" }', 'bench upper on back { build Slatted; top 37"; depth 20" }'),
     'figure-unreadable': error('A figure that cannot be read', 'A fraction has no zero below its line.', 'top 3/0"', 'top 3/4"'),
     'division-by-zero': error('A division by zero', 'It has no value.', 'depth 20" / (2 - 2)', 'depth 20" / 2'),
     'mixed-dimensions': error('A sum of unlike things', 'Lengths, currents and temperatures cannot be added to each other.', 'top 36" + 240 V', 'top 36" + 1"'),

@@ -1,7 +1,8 @@
+import { nearestName } from '../core/nearest.js';
 import { beginsFact, blocksIn, definitionOf, isBlockKind, propertiesOf, type BlockKind } from '../vocabulary/index.js';
 import type { SyntaxProblem } from './problem.js';
 import { tidyValues } from './tidy-values.js';
-import { endOf, insertedToken, withType, type Token, type TokenTypes } from './token-list.js';
+import { endOf, insertedToken, withImage, withType, type Token, type TokenTypes } from './token-list.js';
 
 /** Facts of one line or between two separators, and what ended them. */
 interface Segment {
@@ -142,13 +143,65 @@ class Structure {
             return;
         }
         this.closeForgotten(key);
+        if (segment.end === 'open') {
+            const named = this.withItsKind(tokens);
+            if (named) { this.openBlock(named, segment.endToken); return; }
+        }
         const braceAt = segment.end === 'open' ? -1 : this.missingBraceAt(tokens, segment);
         if (braceAt > 0) { this.openMissing(tokens, braceAt, segment); return; }
-        this.emitFact(tokens);
-        if (segment.end === 'open' && segment.endToken) {
-            this.out.push(segment.endToken);
-            this.push({ kind: key.image, key, header: tokens, isDropped: false });
+        if (segment.end === 'open') this.openBlock(tokens, segment.endToken);
+        else this.emitFact(tokens);
+    }
+
+    private openBlock(header: readonly Token[], brace: Token | undefined): void {
+        const [key] = header;
+        if (!key || !brace) return;
+        this.emitFact(header);
+        this.out.push(brace);
+        this.push({ kind: key.image, key, header, isDropped: false });
+    }
+
+    /** A header whose first word is no kind of block, mended: the kind is misspelled, or missing and told by what stands in the block. */
+    private withItsKind(tokens: readonly Token[]): readonly Token[] | undefined {
+        const [key, ...rest] = tokens;
+        if (!key || beginsFact(this.context, key.image)) return undefined;
+        const kinds = blocksIn(this.context);
+        const meant = kinds.find(one => one === nearestName(key.image, kinds));
+        const inside = this.keysOfBody(tokens.at(-1));
+        if (meant !== undefined && 2 * inside.filter(word => beginsFact(meant, word)).length >= inside.length) {
+            this.report('unknown-word', key, [], `‘${key.image}’ is not known ${this.context === 'file' ? 'at the top of a file' : `in a ${this.context.replaceAll('_', ' ')}`}. Is ${meant} meant?`,
+                { title: `Write ${meant}`, edits: [{ start: key.startOffset, end: endOf(key), newText: meant }] });
+            return [withImage(key, this.types.word, meant), ...rest];
         }
+        const kind = this.kindToldByBody(tokens.at(-1));
+        if (!kind) return undefined;
+        this.report('kind-missing', key, [], `‘${key.image}’ does not say what it is. Put ${kind} before it.`,
+            { title: `Put ${kind} before it`, edits: [{ start: key.startOffset, end: key.startOffset, newText: `${kind} ` }] });
+        return [withImage(key, this.types.word, kind), ...tokens];
+    }
+
+    /** The one kind of block that may stand here and knows every fact of the body that follows the brace after `last`. */
+    private kindToldByBody(last: Token | undefined): BlockKind | undefined {
+        const keys = this.keysOfBody(last);
+        if (keys.length === 0) return undefined;
+        const fitting = blocksIn(this.context).filter(kind => keys.every(key => beginsFact(kind, key)));
+        return fitting.length === 1 ? fitting[0] : undefined;
+    }
+
+    private keysOfBody(last: Token | undefined): readonly string[] {
+        const keys: string[] = [];
+        let depth = 0;
+        let isStart = false;
+        for (let i = last ? this.tokens.indexOf(last) + 1 : 0; i < this.tokens.length; i++) {
+            const token = this.tokens[i];
+            if (!token) break;
+            if (token.tokenType === this.types.openBrace) { depth++; isStart = true; continue; }
+            if (token.tokenType === this.types.closeBrace) { depth--; isStart = true; if (depth <= 0) break; continue; }
+            if (token.tokenType === this.types.lineEnd) { isStart = true; continue; }
+            if (isStart && depth === 1 && this.isWord(token)) keys.push(token.image);
+            isStart = false;
+        }
+        return keys;
     }
 
     private emitFact(tokens: readonly Token[]): void {
@@ -264,6 +317,13 @@ class Structure {
             this.push({ kind: header[0]?.image ?? '', key: header[0], header, isDropped: false });
             return;
         }
+        const before = this.tokens[this.tokens.indexOf(brace) - 1];
+        const kind = this.kindToldByBody(before);
+        if (kind && definitionOf(kind).name !== 'required') {
+            this.report('kind-missing', brace, [], `This block does not say what it is. Put ${kind} before {.`, { title: `Put ${kind} before it`, edits: [{ start: brace.startOffset, end: brace.startOffset, newText: `${kind} ` }] });
+            this.openBlock([withImage(brace, this.types.word, kind)], brace);
+            return;
+        }
         this.report('brace-without-partner', brace, [this.top.key?.startOffset ?? -1], 'This { has no header. Write what the block is before it, such as bench upper on back {.');
         this.push({ kind: '', key: brace, header: [], isDropped: true });
     }
@@ -293,7 +353,7 @@ class Structure {
             const header = innermost.header.slice(0, 2).map(t => t.image).join(' ');
             const end = this.tokens.at(-1) ?? innermost.key;
             this.report('block-not-closed', innermost.key,
-                [...open.flatMap(block => block.key ? [block.key.startOffset] : []), ...(lastKey ? [lastKey.startOffset] : [])],
+                [...open.flatMap(block => block.key ? [block.key.startOffset] : []), ...(isCutShort && lastKey ? [lastKey.startOffset] : [])],
                 open.length > 1 ? `The file ends inside ‘${header}’. ${open.length} blocks lack their }.` : `The file ends inside ‘${header}’. Put } after its last fact.`,
                 { title: 'Close what is open', edits: [{ start: endOf(end), end: endOf(end), newText: open.toReversed().map(block => '\n' + ' '.repeat(Math.max(0, columnOf(block.key ?? end) - 1)) + '}').join('') }] },
                 endOf(innermost.header.at(-1) ?? innermost.key));
