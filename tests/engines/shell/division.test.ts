@@ -41,7 +41,8 @@ describe('order of preference', () => {
 describe('why a run does not close', () => {
     test.each<[string, RunInput, unknown]>([
         ['no length', plain(ticks(-5)), [{ kind: 'run-has-no-length' }]],
-        ['a slip of the pen', plain(inches(84 * 240)), [{ kind: 'run-too-long', limit: inches(1200) }]],
+        ['a slip of the pen', plain(inches(84 * 240)), [{ kind: 'run-too-long', limit: inches(600) }]],
+        ['narrow, unrelated widths', plain(inches(599), { offer: { modules: [ticks(2_032_001), ticks(2_345_679), ticks(2_654_323)] } }), [{ kind: 'too-many-mixtures' }]],
         ['nothing offered', plain(inches(84), { offer: { modules: [] } }), [{ kind: 'no-panels-offered' }]],
         ['modules under 1" are no panels', plain(inches(84), { offer: { modules: [inches(0, 1, 16)] } }), [{ kind: 'no-panels-offered' }]],
         ['rest', plain(inches(27), { offer: { modules: inchModules } }), [{ kind: 'stretch-does-not-close', at: { from: 0, to: inches(27) }, fault: { kind: 'rest-cannot-be-made', reached: inches(24), rest: inches(3) } }]],

@@ -1,7 +1,7 @@
 import { neighbours, type InsideSize, type Interval, type Wall } from '../../core/geometry.js';
 import { half, minus, plus, sum, ticks, type Length } from '../../core/length.js';
 import type { Section } from '../parts/part.js';
-import { alongWallOpening } from './opening-place.js';
+import { alongWallOpening, isPlaced } from './opening-place.js';
 import type { ShellInput } from './shell-input.js';
 import type { ShellProblem, WallShell } from './shell-result.js';
 import { outsideLength, runsThrough, type WallThickness } from './wall-run.js';
@@ -36,7 +36,7 @@ export function basePlatesOf(input: ShellInput, shell: WallShell, thickness: Wal
     const outer = minus(setIn, thickness[wall]);
     const across: Interval = { from: outer, to: plus(outer, section.width) };
 
-    const doors = input.openings.filter(opening => opening.wall === wall && opening.kind === 'door').map(opening => ({ opening, clear: alongWallOpening(opening, inside).clear }));
+    const doors = input.openings.filter(opening => opening.wall === wall && opening.kind === 'door' && isPlaced(opening)).map(opening => ({ opening, clear: alongWallOpening(opening, inside).clear }));
     const whole = withoutDoorways({ from, to }, doors.filter(({ opening }) => opening.plate === 'cut_out').map(({ clear }) => clear));
     const thresholds = doors.filter(({ opening }) => opening.plate === 'threshold');
     const problems: ShellProblem[] = [];

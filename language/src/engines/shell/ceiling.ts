@@ -1,6 +1,6 @@
 import type { Interval, Wall } from '../../core/geometry.js';
 import { longest, minus, rootUp, zero, type Length } from '../../core/length.js';
-import { divideRun, type DivisionScore, type RunInput } from './division.js';
+import { divideRun, type Division, type DivisionScore, type RunInput } from './division.js';
 import { suggestForRun, type Suggestions } from './division-suggestions.js';
 import { panelsOfRun } from './run-panels.js';
 import type { CeilingSpan, ShellInput } from './shell-input.js';
@@ -30,6 +30,7 @@ export interface CeilingJoint extends ShellJoint {
 export interface CeilingPanels {
     readonly shell: CeilingShell | undefined;
     readonly run: RunInput | undefined;
+    readonly division: Division | undefined;
     readonly problems: readonly ShellProblem[];
 }
 
@@ -42,7 +43,7 @@ export function ceilingSpan({ width, depth, ceilingSpan: stated }: Pick<ShellInp
 
 export function ceilingPanels(input: ShellInput, thickness: WallThickness, ceilingThickness: Length, offer: WidthOffer): CeilingPanels {
     const span = ceilingSpan(input);
-    if (!span) return { shell: undefined, run: undefined, problems: [{ kind: 'span-not-stated', size: input.width }] };
+    if (!span) return { shell: undefined, run: undefined, division: undefined, problems: [{ kind: 'span-not-stated', size: input.width }] };
     const isAcrossWidth = span === 'front_to_back';
     const across = isAcrossWidth ? input.width : input.depth;
     const run: RunInput = {
@@ -50,7 +51,7 @@ export function ceilingPanels(input: ShellInput, thickness: WallThickness, ceili
         left: runEnd(true, isAcrossWidth ? thickness.left : thickness.back), right: runEnd(true, isAcrossWidth ? thickness.right : thickness.front),
     };
     const division = divideRun(run);
-    const suggestions = suggestForRun(run);
+    const suggestions = suggestForRun(run, division);
     const made = division.closes
         ? panelsOfRun(run, division, {
             word: 'CEILING', height: isAcrossWidth ? input.depth : input.width, thickness: ceilingThickness, layers: input.ceilingLayers,
@@ -73,7 +74,7 @@ export function ceilingPanels(input: ShellInput, thickness: WallThickness, ceili
         ...(division.closes && { score: division.score }), suggestions,
     };
     const faults = division.closes ? [] : division.faults.filter(fault => fault.kind === 'stretch-does-not-close');
-    return { shell, run, problems: faults.map(fault => ({ kind: 'ceiling-does-not-close', run: across, fault, suggestions })) };
+    return { shell, run, division, problems: faults.map(fault => ({ kind: 'ceiling-does-not-close', run: across, fault, suggestions })) };
 }
 
 /**

@@ -10,37 +10,37 @@ export type StretchEnds = Pick<Stretch, 'leastFirst' | 'leastLast' | 'leastOnly'
  */
 export function closingLengths(ends: StretchEnds, offer: WidthOffer, madeToMeasure: 0 | 1, limit: Length): readonly WidthRange[] {
     const modules = offer.modules;
-    const sums = allSums(modules, limit);
-    const first = modules.filter(width => width >= ends.leastFirst);
-    const last = modules.filter(width => width >= ends.leastLast);
+    const range = madeToMeasure === 1 ? offer.madeToMeasure : undefined;
+    const sums = moduleSums(modules, limit);
     const found: [number, number][] = [];
     const add = (from: number, to: number): void => {
         if (from <= to && from <= limit) found.push([from, Math.min(to, limit)]);
     };
     if (ends.mayBeEmpty) add(0, 0);
     for (const width of modules) if (width >= ends.leastOnly) add(width, width);
+    if (range) add(Math.max(range.from, ends.leastOnly), range.to);
+    const first = modules.filter(width => width >= ends.leastFirst);
+    const last = modules.filter(width => width >= ends.leastLast);
+    if (range) {
+        for (const width of last) add(Math.max(range.from, ends.leastFirst) + width, range.to + width);
+        for (const width of first) add(Math.max(range.from, ends.leastLast) + width, range.to + width);
+    }
+    const isEveryModuleWideEnough = first.length === modules.length && last.length === modules.length;
     const outer = new Set(first.flatMap(a => last.map(b => a + b)));
-    for (const pair of outer) for (const sum of sums) add(pair + sum, pair + sum);
-    const range = offer.madeToMeasure;
-    if (madeToMeasure === 1 && range) {
-        add(Math.max(range.from, ends.leastOnly), range.to);
-        for (const sum of sums) {
-            for (const width of last) add(Math.max(range.from, ends.leastFirst) + width + sum, range.to + width + sum);
-            for (const width of first) add(Math.max(range.from, ends.leastLast) + width + sum, range.to + width + sum);
-            for (const pair of outer) add(range.from + pair + sum, range.to + pair + sum);
+    for (let count = 2; sums(count).size > 0; count++) {
+        const reached = isEveryModuleWideEnough ? sums(count) : new Set([...sums(count - 2)].flatMap(inner => [...outer].map(pair => pair + inner)));
+        for (const sum of reached) {
+            add(sum, sum);
+            if (range) add(range.from + sum, range.to + sum);
+        }
+        if (!range || isEveryModuleWideEnough) continue;
+        // Made to measure at one end, a module that is wide enough at the other.
+        for (const inner of sums(count - 1)) {
+            for (const width of last) add(Math.max(range.from, ends.leastFirst) + width + inner, range.to + width + inner);
+            for (const width of first) add(Math.max(range.from, ends.leastLast) + width + inner, range.to + width + inner);
         }
     }
     return merged(found);
-}
-
-function allSums(modules: readonly Length[], limit: Length): ReadonlySet<number> {
-    const level = moduleSums(modules, limit);
-    const all = new Set<number>();
-    for (let count = 0; ; count++) {
-        const sums = level(count);
-        if (sums.size === 0) return all;
-        for (const sum of sums) all.add(sum);
-    }
 }
 
 function merged(ranges: [number, number][]): readonly WidthRange[] {

@@ -1,5 +1,5 @@
 import { longest, negate, plus, ticks, times, zero, type Length } from '../../core/length.js';
-import { divideRun, soundOffer, stretchesOf, type FixedSection, type RunInput } from './division.js';
+import { divideRun, soundOffer, stretchesOf, type Division, type FixedSection, type RunInput } from './division.js';
 import { changeFinder, type VaryingStretch } from './nearest-change.js';
 
 /** A change that helps, with its sign: a run longer (above zero) or shorter, a section further right or left as seen from inside. */
@@ -21,6 +21,10 @@ export interface Suggestions {
     readonly sizesThatSave: readonly Suggestion[];
     readonly placesThatSave: readonly MoveSuggestion[];
 }
+
+/** True when no small change can help: there is no run, or nothing to fill it with. */
+export const isHopeless = (division: Division): boolean => !division.closes
+    && division.faults.some(({ kind }) => kind === 'run-has-no-length' || kind === 'run-too-long' || kind === 'no-panels-offered' || kind === 'too-many-mixtures');
 
 /** How the stretches of a run change with its length: only those between an opening held from the left and the next held from the right. */
 export function varyingWithSize(input: RunInput): readonly VaryingStretch[] {
@@ -50,11 +54,10 @@ export function changeLimit({ offer }: Pick<RunInput, 'offer'>): Length {
  * Nearest sizes of the run and places of its openings that close it, and those that save a panel made to measure.
  * Openings keep their order along the wall.
  * A saving is one panel fewer than now, or than the nearest change that closes when the run does not close.
+ * @param division the run's own division, when it is known already
  */
-export function suggestForRun(input: RunInput): Suggestions {
-    const division = divideRun(input);
-    const isHopeless = !division.closes && division.faults.some(({ kind }) => kind === 'run-has-no-length' || kind === 'run-too-long' || kind === 'no-panels-offered');
-    if (isHopeless) return { sizesThatClose: [], placesThatClose: [], sizesThatSave: [], placesThatSave: [] };
+export function suggestForRun(input: RunInput, division: Division = divideRun(input)): Suggestions {
+    if (isHopeless(division)) return { sizesThatClose: [], placesThatClose: [], sizesThatSave: [], placesThatSave: [] };
     const limit = changeLimit(input);
     const size = suggester(varyingWithSize(input), limit);
     const places = input.sections.map(section => ({ section: section.name, suggest: suggester(varyingWithPlace(input, section), limit) }));

@@ -1,5 +1,6 @@
 import { feet, inches, minus, plus, shortest, sum, ticks, zero, type Length } from '../../core/length.js';
 import { intervalsOverlap, type Interval } from '../../core/geometry.js';
+import { hasTooManyMixtures } from './mixtures.js';
 import { bestOfStretch, panelsOfStretch, type JointCost, type Stretch, type WidthOffer } from './stretch.js';
 
 /** One end of a run. At a through corner the neighbouring wall's end covers a strip of the end panel and the panel has a least width. */
@@ -74,6 +75,8 @@ export type DivisionFault =
     /** Longer than any room this trade makes: a slip of the pen, not worth dividing. */
     | { readonly kind: 'run-too-long'; readonly limit: Length }
     | { readonly kind: 'no-panels-offered' }
+    /** So many narrow, unrelated module widths that their mixtures cannot be searched. */
+    | { readonly kind: 'too-many-mixtures' }
     | { readonly kind: 'section-over-corner'; readonly section: string; readonly end: 'left' | 'right'; readonly by: Length }
     | { readonly kind: 'sections-overlap'; readonly first: string; readonly second: string; readonly by: Length }
     | { readonly kind: 'stretch-does-not-close'; readonly at: Interval; readonly before?: string; readonly after?: string; readonly fault: StretchFault };
@@ -85,7 +88,7 @@ export type Division =
 /** Narrower widths in an offer are left out: a lining board is never ripped under 1", so there is no such panel. Common practice, no source. */
 export const leastPanelWidth: Length = inches(1);
 /** Longest run that is divided. */
-export const longestRun: Length = feet(100);
+export const longestRun: Length = feet(50);
 
 /**
  * Divides a run into sections, modules and at most one made-to-measure panel in each unbroken stretch; cover widths sum to the run exactly.
@@ -177,6 +180,7 @@ function placingFaults(input: RunInput, sections: readonly FixedSection[]): read
     if (input.run <= 0) return [{ kind: 'run-has-no-length' }];
     if (input.run > longestRun) return [{ kind: 'run-too-long', limit: longestRun }];
     if (input.offer.modules.length === 0 && !input.offer.madeToMeasure) return [{ kind: 'no-panels-offered' }];
+    if (hasTooManyMixtures(input.offer, input.run)) return [{ kind: 'too-many-mixtures' }];
     const faults: DivisionFault[] = [];
     for (const section of sections) {
         const { from, to } = sectionInterval(section);

@@ -9,6 +9,9 @@ export interface OpeningPlace {
     readonly section: Interval;
 }
 
+/** An opening is placed when it is measured from a wall next to its own; one that is not takes no part in anything. */
+export const isPlaced = ({ wall, from }: ShellOpening): boolean => from === neighbours[wall].left || from === neighbours[wall].right;
+
 /** Places an opening and its section from the neighbouring wall it is measured from; from the left one when it names no neighbour. */
 export function alongWallOpening(opening: ShellOpening, inside: InsideSize): OpeningPlace {
     const edge = opening.edgeToClear ?? half(minus(opening.sectionWidth, opening.clearWidth));

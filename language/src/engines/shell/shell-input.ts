@@ -28,8 +28,6 @@ export interface PanelSystem {
     readonly madeToMeasure?: WidthRange;
     /** Depth of a tongue or hook in the next panel; overall width is cover width plus this on each tongue edge. */
     readonly engagement: Length;
-    /** `lift_and_drop` panels are lifted and dropped over the pins of the standing panel; `tongue` panels are pushed home. */
-    readonly joint: 'tongue' | 'lift_and_drop';
     /** Order in which a chain of panels is put up, as seen from inside; it gives every panel its hand. Default left to right. */
     readonly chainStartsAt?: RunSide;
     /** End at which a pinwheel wall runs through. Default left. */

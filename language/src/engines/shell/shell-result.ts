@@ -82,6 +82,7 @@ export type ShellProblem =
     | { readonly kind: 'room-has-no-inside'; readonly axis: 'width' | 'depth' | 'height'; readonly outside: Length; readonly takenByShell: Length }
     | { readonly kind: 'room-too-large'; readonly axis: 'width' | 'depth'; readonly outside: Length; readonly limit: Length }
     | { readonly kind: 'no-panel-widths' }
+    | { readonly kind: 'too-many-panel-mixtures'; readonly modules: readonly Length[] }
     | { readonly kind: 'panel-width-unusable'; readonly width: Length; readonly least: Length }
     | { readonly kind: 'wall-does-not-close'; readonly wall: Wall; readonly run: Length; readonly fault: DivisionFault; readonly suggestions: Suggestions }
     | { readonly kind: 'opening-not-measured-from-neighbour'; readonly opening: string; readonly wall: Wall; readonly from: Wall }

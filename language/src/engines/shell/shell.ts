@@ -3,8 +3,8 @@ import { longest, minus, plus, ticks, times, zero, type Length } from '../../cor
 import { basePlatesOf } from './base-plates.js';
 import { ceilingPanels } from './ceiling.js';
 import { closingCorner } from './closing-corner.js';
-import { divideRun, leastPanelWidth, longestRun, type RunInput } from './division.js';
-import { changeLimit, suggester, varyingWithSize, type Suggestion } from './division-suggestions.js';
+import { leastPanelWidth, longestRun, type Division, type RunInput } from './division.js';
+import { changeLimit, isHopeless, suggester, varyingWithSize, type Suggestion } from './division-suggestions.js';
 import { assemblyHeadroom } from './headroom.js';
 import type { ShellInput } from './shell-input.js';
 import type { ShellProblem, ShellResult, SizeSuggestions } from './shell-result.js';
@@ -27,12 +27,13 @@ export function computeShell(input: ShellInput): ShellResult {
     const made = byWall(wall => wallPanels(input, wall, thickness, inside, wallPanelHeight, offer));
     const shells = byWall(wall => made[wall].shell);
     const ceiling = ceilingPanels(input, thickness, ceilingThickness, offer);
+    const divisions = [...walls.map(wall => made[wall].division), ...(ceiling.division ? [ceiling.division] : [])];
     const plates = walls.map(wall => basePlatesOf(input, shells[wall], thickness, inside));
     const closing = closingCorner(input, shells);
     const ceilingAxis = ceiling.shell?.acrossAxis === 'x' ? 'width' : 'depth';
-    const runsAlong = (axis: 'width' | 'depth'): readonly RunInput[] => [
-        ...(axis === 'width' ? [made.front.run, made.back.run] : [made.left.run, made.right.run]),
-        ...(ceiling.run && ceilingAxis === axis ? [ceiling.run] : []),
+    const runsAlong = (axis: 'width' | 'depth'): readonly DividedRun[] => [
+        ...(axis === 'width' ? [made.front, made.back] : [made.left, made.right]),
+        ...(ceiling.run && ceiling.division && ceilingAxis === axis ? [{ run: ceiling.run, division: ceiling.division }] : []),
     ];
     return {
         thickness, ceilingThickness, inside, wallPanelHeight, walls: shells, ceiling: ceiling.shell,
@@ -41,7 +42,10 @@ export function computeShell(input: ShellInput): ShellResult {
         headroom: assemblyHeadroom(input, wallPanelHeight, thickness, ceilingThickness, ceiling.shell),
         problems: [
             ...sizeProblems(input, inside, wallPanelHeight), ...offerProblems,
-            ...walls.flatMap(wall => made[wall].problems), ...ceiling.problems,
+            ...(divisions.some(hasTooManyMixtures) ? [{ kind: 'too-many-panel-mixtures' as const, modules: offer.modules }] : []),
+            // A room with no inside has no runs worth dividing: its size is the one thing wrong along that axis.
+            ...walls.filter(wall => inside[axisOf(wall)] > 0).flatMap(wall => made[wall].problems),
+            ...(inside[ceilingAxis] > 0 ? ceiling.problems : []),
             ...(closing.none ? [{ kind: 'no-closing-corner' as const, reason: closing.none }] : []),
             ...plates.flatMap(({ problems }) => problems),
         ],
@@ -51,6 +55,9 @@ export function computeShell(input: ShellInput): ShellResult {
 function byWall<T>(make: (wall: Wall) => T): Readonly<Record<Wall, T>> {
     return { front: make('front'), left: make('left'), back: make('back'), right: make('right') };
 }
+
+const hasTooManyMixtures = (division: Division): boolean => !division.closes && division.faults.some(({ kind }) => kind === 'too-many-mixtures');
+const axisOf = (wall: Wall): 'width' | 'depth' => wall === 'front' || wall === 'back' ? 'width' : 'depth';
 
 function sizeProblems(input: ShellInput, inside: ShellResult['inside'], panelHeight: Length): readonly ShellProblem[] {
     const problems: ShellProblem[] = [];
@@ -76,14 +83,14 @@ function usableOffer({ system }: ShellInput): { readonly offer: WidthOffer; read
     return { offer, problems };
 }
 
+interface DividedRun { readonly run: RunInput; readonly division: Division }
+
 /** Outside sizes with which every wall and ceiling along one axis closes, and those that save a panel made to measure in all of them together. */
-function sizeSuggestions(axis: 'width' | 'depth', runs: readonly RunInput[]): SizeSuggestions {
-    const divisions = runs.map(divideRun);
-    const isHopeless = divisions.some(division => !division.closes
-        && division.faults.some(({ kind }) => kind === 'run-has-no-length' || kind === 'run-too-long' || kind === 'no-panels-offered'));
-    if (isHopeless) return { axis, sizesThatClose: [], sizesThatSave: [] };
-    const stretches = runs.flatMap(varyingWithSize);
-    const suggest = suggester(stretches, longest(zero, ...runs.map(changeLimit)));
+function sizeSuggestions(axis: 'width' | 'depth', divided: readonly DividedRun[]): SizeSuggestions {
+    const divisions = divided.map(({ division }) => division);
+    if (divisions.some(isHopeless)) return { axis, sizesThatClose: [], sizesThatSave: [] };
+    const stretches = divided.flatMap(({ run }) => varyingWithSize(run));
+    const suggest = suggester(stretches, longest(zero, ...divided.map(({ run }) => changeLimit(run))));
     const closes = divisions.every(division => division.closes);
     const sizesThatClose: readonly Suggestion[] = closes ? [] : suggest(stretches.length);
     const now = closes

@@ -115,7 +115,7 @@ function search(stretch: Stretch, offer: WidthOffer, sums: (count: number) => Re
     const widest = modules[0] ?? 0;
     const narrowest = modules.at(-1) ?? 0;
     const range = offer.madeToMeasure;
-    const known = new Map<string, Key | undefined>();
+    const known: Map<number, Key | undefined>[] = [];
 
     const isWideEnough = (at: number, width: number, left: number): boolean => {
         if (at === 0 && left === 1) return width >= stretch.leastOnly;
@@ -147,14 +147,14 @@ function search(stretch: Stretch, offer: WidthOffer, sums: (count: number) => Re
     const bestFrom = (at: number, left: number, madeToMeasure: number): Key | undefined => {
         if (left === 0) return at === end ? [0, second.empty] : undefined;
         if (!canEnd(at, left, madeToMeasure)) return undefined;
-        const name = `${at}/${left}/${madeToMeasure}`;
-        if (known.has(name)) return known.get(name);
+        const knownHere = known[2 * left + madeToMeasure] ??= new Map<number, Key | undefined>();
+        if (knownHere.has(at)) return knownHere.get(at);
         let best: Key | undefined;
         for (const panel of options(at, left, madeToMeasure)) {
             const key = keyOf(at, left, madeToMeasure, panel);
             if (key && (!best || isLess(key, best))) best = key;
         }
-        known.set(name, best);
+        knownHere.set(at, best);
         return best;
     };
     /** Larger width first wherever several panels lead to the best. */

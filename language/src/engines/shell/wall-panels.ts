@@ -1,8 +1,8 @@
 import { extent, neighbours, type InsideSize, type Wall } from '../../core/geometry.js';
 import { inches, minus, plus, ticks, type Length } from '../../core/length.js';
-import { divideRun, type DivisionFault, type RunInput, type SoftRule } from './division.js';
+import { divideRun, type Division, type DivisionFault, type RunInput, type SoftRule } from './division.js';
 import { suggestForRun, type Suggestions } from './division-suggestions.js';
-import { alongWallOpening } from './opening-place.js';
+import { alongWallOpening, isPlaced } from './opening-place.js';
 import { panelsOfRun } from './run-panels.js';
 import type { ShellInput, ShellOpening } from './shell-input.js';
 import type { ShellProblem, WallShell } from './shell-result.js';
@@ -16,6 +16,7 @@ export interface WallPanels {
     readonly shell: WallShell;
     /** The question put to the division, for suggestions that look at several walls at once. */
     readonly run: RunInput;
+    readonly division: Division;
     readonly problems: readonly ShellProblem[];
 }
 
@@ -23,7 +24,7 @@ export interface WallPanels {
 export function wallPanels(input: ShellInput, wall: Wall, thickness: WallThickness, inside: InsideSize, panelHeight: Length, offer: WidthOffer): WallPanels {
     const ends = wallRun(input, wall, thickness);
     const onWall = input.openings.filter(opening => opening.wall === wall);
-    const placed = onWall.filter(opening => opening.from === neighbours[wall].left || opening.from === neighbours[wall].right);
+    const placed = onWall.filter(isPlaced);
     const run: RunInput = {
         run: extent(ends.interval), left: ends.left, right: ends.right, offer,
         sections: placed.map(opening => ({
@@ -36,7 +37,7 @@ export function wallPanels(input: ShellInput, wall: Wall, thickness: WallThickne
         }),
     };
     const division = divideRun(run);
-    const suggestions = suggestForRun(run);
+    const suggestions = suggestForRun(run, division);
     const { panels, joints } = division.closes
         ? panelsOfRun(run, division, {
             word: wall.toUpperCase(), height: panelHeight, thickness: thickness[wall], layers: input.wallLayers[wall], engagement: input.system.engagement,
@@ -49,18 +50,18 @@ export function wallPanels(input: ShellInput, wall: Wall, thickness: WallThickne
         ...(division.closes && { score: division.score }), suggestions,
     };
     return {
-        shell, run,
+        shell, run, division,
         problems: [
-            ...onWall.flatMap(opening => openingProblems(opening, placed)),
+            ...onWall.flatMap(openingProblems),
             ...(division.closes ? [] : division.faults.flatMap(fault => wallProblem(wall, run.run, fault, suggestions))),
             ...jointProblems(shell),
         ],
     };
 }
 
-function openingProblems(opening: ShellOpening, placed: readonly ShellOpening[]): readonly ShellProblem[] {
+function openingProblems(opening: ShellOpening): readonly ShellProblem[] {
     const problems: ShellProblem[] = [];
-    if (!placed.includes(opening)) problems.push({ kind: 'opening-not-measured-from-neighbour', opening: opening.name, wall: opening.wall, from: opening.from });
+    if (!isPlaced(opening)) problems.push({ kind: 'opening-not-measured-from-neighbour', opening: opening.name, wall: opening.wall, from: opening.from });
     if (opening.clearWidth > opening.sectionWidth) {
         problems.push({ kind: 'opening-wider-than-section', opening: opening.name, clear: opening.clearWidth, section: opening.sectionWidth });
     }
@@ -70,7 +71,7 @@ function openingProblems(opening: ShellOpening, placed: readonly ShellOpening[])
 /** Faults of size are reported once for the room, not once for each wall. */
 function wallProblem(wall: Wall, run: Length, fault: DivisionFault, suggestions: Suggestions): readonly ShellProblem[] {
     switch (fault.kind) {
-        case 'run-has-no-length': case 'run-too-long': case 'no-panels-offered': return [];
+        case 'run-has-no-length': case 'run-too-long': case 'no-panels-offered': case 'too-many-mixtures': return [];
         case 'section-over-corner':
             return [{ kind: 'opening-overlaps-corner', wall, opening: fault.section, corner: cornerAt(wall, fault.end), by: fault.by, suggestions }];
         case 'sections-overlap': return [{ kind: 'openings-overlap', wall, first: fault.first, second: fault.second, by: fault.by, suggestions }];
