@@ -2,8 +2,8 @@ import type { Length } from '../../core/length.js';
 import type { WidthOffer } from './stretch.js';
 
 /** Above these a division would take longer than a keystroke allows; the usual offers stay a hundred times below. */
-const mostSums = 200_000;
-const mostPairs = 3_000_000;
+const mostSums = 30_000;
+const mostPairs = 300_000;
 
 /**
  * Whether an offer has so many narrow, unrelated widths that the mixtures filling a run can no longer be searched at once. Modules that are
