@@ -1,0 +1,17 @@
+import fc from 'fast-check';
+import { exampleText } from '../support/workspace.js';
+import { vocabulary } from '../../language/src/vocabulary/index.js';
+
+/** Bits of text a designer, a clumsy paste or a hostile file could hold. */
+const bits = [
+    ...Object.keys(vocabulary), 'top', 'depth', 'width', 'on', 'from', 'left', 'to', 'x', 'per', 'yes', 'use', '"text"', '"open', '34 3/4"', '7\'6"', '7\'6', '7\u20196\u201d', '2,5 m', '2210 mm', '240 V single_phase',
+    '6 kW', '68 degF', '12.40 USD', '2027-02-30', '3/0"', '10mmx', '{', '}', '(', ')', ',', ';', '.', '+', '-', '*', '/', '=', '\n', '\n', '\n', '\t', '\r\n', '// remark', '\u0000', '\ud83d\udd25', '\u2028', '\\', '\'', '"', '#', '%', '__proto__', 'constructor', 'toString',
+];
+export const brokenText: fc.Arbitrary<string> = fc.array(fc.oneof({ arbitrary: fc.constantFrom(...bits), weight: 8 }, { arbitrary: fc.string({ unit: 'binary', maxLength: 6 }), weight: 1 }), { maxLength: 60 }).map(parts => parts.join(' '));
+
+/** A sound file with a few stretches cut out, doubled, or replaced by bits. */
+export const wounded = (path: string): fc.Arbitrary<string> => {
+    const text = exampleText(path);
+    const wound = fc.record({ at: fc.nat(text.length), length: fc.nat(40), by: fc.oneof(fc.constant(''), fc.constantFrom(...bits), fc.nat(text.length).map(at => text.slice(at, at + 30))) });
+    return fc.array(wound, { minLength: 1, maxLength: 5 }).map(wounds => wounds.reduce((result, { at, length, by }) => result.slice(0, at) + by + result.slice(at + length), text));
+};
