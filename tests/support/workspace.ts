@@ -41,10 +41,11 @@ export class TestWorkspace {
     }
 }
 
-/** Analyses one text that may use the catalogues of examples/. */
-export async function analyzeText(text: string, options: AnalyzeOptions = {}, path = 'job.hotroom'): Promise<Analysis> {
+/** Analyses one text that may use the catalogues of examples/ and the files of `others`. */
+export async function analyzeText(text: string, options: AnalyzeOptions = {}, path = 'job.hotroom', others: Readonly<Record<string, string>> = {}): Promise<Analysis> {
     const workspace = new TestWorkspace();
     workspace.addCatalogues();
+    for (const [other, content] of Object.entries(others)) workspace.add(other, content);
     const document = workspace.add(path, text);
     await workspace.build();
     return workspace.analyze(document, options);

@@ -98,7 +98,7 @@ function lowerHeader(fact: ast.Fact, kind: BlockKind, { reading }: LoweringConte
             if (!wall) complain('wall-missing', on, 'A wall stands behind ‘on’: front, left, back or right.');
             else if (word === undefined || !isWall(word)) {
                 const nearest = word === undefined ? undefined : nearestName(word, ['front', 'left', 'back', 'right']);
-                complain('wall-missing', wall, `‘${reading.textOf(wall)}’ is no wall; the walls are front, left, back and right.`, nearest ? { fixes: [reading.replace(`Write ${nearest}`, wall, nearest)] } : {});
+                complain('wall-missing', wall, `‘${reading.textOf(wall)}’ is no wall; the walls are front, left, back and right.${nearest ? ` Is ${nearest} meant?` : ''}`, nearest ? { fixes: [reading.replace(`Write ${nearest}`, wall, nearest)] } : {});
             } else if (extra) complain('part-not-expected', extra, `‘${reading.textOf(extra)}’ does not belong in this header. Walls are divided by commas.`);
             else if (walls.some(other => other.value === word)) complain('part-not-expected', wall, `The ${word} wall is named twice.`);
             else walls.push({ value: word, span: reading.spanOf(wall) });

@@ -193,7 +193,7 @@ function wallValue(term: ast.Expr, input: Input): ReadValue | undefined {
     const word = ast.isWord(term) ? wordText(term) : '';
     if (isWall(word)) return { value: word };
     const nearest = nearestName(word, ['front', 'left', 'back', 'right']);
-    input.reading.report('value-of-another-kind', term, `‘${input.reading.textOf(term)}’ is no wall; the walls are front, left, back and right.`,
+    input.reading.report('value-of-another-kind', term, `‘${input.reading.textOf(term)}’ is no wall; the walls are front, left, back and right.${nearest ? ` Is ${nearest} meant?` : ''}`,
         nearest ? { fixes: [input.reading.replace(`Write ${nearest}`, term, nearest)] } : {});
     return undefined;
 }
