@@ -55,6 +55,8 @@ export class CutListRequests implements vscode.Disposable {
         this.#running.add(source);
         this.#show('Working out the cut list');
         try {
+            // A page restored with its window can come before its file: the server should hear of the file first.
+            await vscode.workspace.openTextDocument(vscode.Uri.parse(subject.uri, true));
             const raw: unknown = await this.#client.sendRequest(
                 ExecuteCommandRequest.type,
                 { command: serverCommand, arguments: [subject], workDoneToken },

@@ -1,12 +1,13 @@
 /** Starts the language server and registers what only an editor can do. Everything it shows is computed by the server. */
 import * as vscode from 'vscode';
-import { LanguageClient, RevealOutputChannelOn, TransportKind, type NodeModule } from 'vscode-languageclient/node';
+import { RevealOutputChannelOn, TransportKind, type NodeModule } from 'vscode-languageclient/node';
 import { registerCommands } from './commands.js';
 import { CutListPanels, cutListViewType } from './cut-list-panel.js';
 import { CutListRequests } from './cut-list-request.js';
+import { HotroomClient } from './server-client.js';
 import { showServerStatus } from './server-status.js';
 
-let client: LanguageClient | undefined;
+let client: HotroomClient | undefined;
 
 export async function activate(context: vscode.ExtensionContext): Promise<void> {
     const log = vscode.window.createOutputChannel('Hotroom', { log: true });
@@ -14,7 +15,7 @@ export async function activate(context: vscode.ExtensionContext): Promise<void> 
         module: vscode.Uri.joinPath(context.extensionUri, 'dist', 'server.cjs').fsPath,
         transport: TransportKind.ipc,
     };
-    const started = new LanguageClient('hotroom', 'Hotroom', { run: server, debug: server }, {
+    const started = new HotroomClient('hotroom', 'Hotroom', { run: server, debug: server }, {
         documentSelector: [{ language: 'hotroom' }],
         outputChannel: log,
         // A log that opens itself takes the keyboard from someone typing; trouble is told by the status item instead.
@@ -24,8 +25,9 @@ export async function activate(context: vscode.ExtensionContext): Promise<void> 
     client = started;
     const requests = new CutListRequests(started, log);
     const panels = new CutListPanels(context.extensionUri, requests);
+    // The log is in no list of things to dispose of: requests that end with the window still write to it, and writing to
+    // a closed channel is an error of its own. It ends with the extension host.
     context.subscriptions.push(
-        log,
         requests,
         panels,
         registerCommands({ client: started, log, requests, panels }),

@@ -1,7 +1,7 @@
 /**
  * Installs the editor workbench the suite drives into `.cache/editor-host`.
  *
- * Idempotent: a stamp holding a digest of `host/package.json` says the install is whole. The work is done in a
+ * Idempotent: a stamp holding a digest of what is installed says the install is whole. The work is done in a
  * folder beside the final one and renamed into place, so a run that is cut short leaves nothing half made.
  *
  * No install script runs: everything the workbench needs at run time is shipped ready, and its own scripts would
@@ -15,6 +15,7 @@ import { pathToFileURL } from 'node:url';
 import { cache, here, hostDir } from './paths.mjs';
 
 const manifest = path.join(here, 'host/package.json');
+const logWriter = path.join(here, 'host/log-writer.cjs');
 
 // Shipped with the workbench, used by no test, and most of its size.
 const unneeded = [
@@ -31,7 +32,7 @@ const unneeded = [
  * @throws when the package registry cannot be reached or the install fails.
  */
 export function fetchHost() {
-    const wanted = createHash('sha256').update(fs.readFileSync(manifest)).update(unneeded.join('\n')).digest('hex');
+    const wanted = createHash('sha256').update(fs.readFileSync(manifest)).update(fs.readFileSync(logWriter)).update(unneeded.join('\n')).digest('hex');
     const stamp = path.join(hostDir, '.ready');
     if (!fs.existsSync(stamp) || fs.readFileSync(stamp, 'utf8') !== wanted) install(wanted);
     return {
@@ -52,6 +53,7 @@ function install(wanted) {
         npmInstall(partial, []);
         npmInstall(path.join(partial, 'node_modules/code-server/lib/vscode'), ['--omit=dev']);
         for (const item of unneeded) fs.rmSync(path.join(partial, 'node_modules', item), { recursive: true, force: true });
+        fs.copyFileSync(logWriter, path.join(partial, 'node_modules/code-server/lib/vscode/node_modules/@vscode/spdlog/index.js'));
         fs.writeFileSync(path.join(partial, '.ready'), wanted);
         fs.rmSync(hostDir, { recursive: true, force: true });
         fs.renameSync(partial, hostDir);

@@ -6,7 +6,7 @@ import os from 'node:os';
 import path from 'node:path';
 import { launchBrowser } from './browser.mjs';
 
-const baseSettings = {
+const settings = {
     'workbench.startupEditor': 'none', 'workbench.tips.enabled': false, 'workbench.enableExperiments': false,
     'workbench.welcomePage.walkthroughs.openOnInstall': false, 'workbench.secondarySideBar.defaultVisibility': 'hidden',
     'telemetry.telemetryLevel': 'off', 'extensions.autoCheckUpdates': false, 'extensions.autoUpdate': false,
@@ -17,28 +17,30 @@ const baseSettings = {
 };
 
 export const themes = {
-    light: { setting: 'Default Light Modern', look: 'vs' },
-    dark: { setting: 'Default Dark Modern', look: 'vs-dark' },
-    'high-contrast': { setting: 'Default High Contrast', look: 'hc-black' },
-    'high-contrast-light': { setting: 'Default High Contrast Light', look: 'hc-light' },
+    light: { label: 'Light Modern', look: 'vs' },
+    dark: { label: 'Dark Modern', look: 'vs-dark' },
+    'high-contrast': { label: 'Dark High Contrast', look: 'hc-black' },
+    'high-contrast-light': { label: 'Light High Contrast', look: 'hc-light' },
 };
 
 export class Workbench {
     /** Requests that would have left this machine. */
     outside = [];
+    /** What the workbench wrote to its console; the extension host's log ends there too. */
+    console = [];
     #host;
     #home = fs.mkdtempSync(path.join(os.tmpdir(), 'hotroom-editor-'));
     #server;
     #browser;
     page;
 
-    /** @param host Node.js and the workbench's entry, as `fetchHost` gives them. */
-    constructor(host, workspaceSource) {
+    /** @param host Node.js and the workbench's entry, as `fetchHost` gives them. @param workspaceSources folders copied into one workspace. */
+    constructor(host, workspaceSources) {
         this.#host = host;
-        fs.cpSync(workspaceSource, this.workspace, { recursive: true });
+        for (const source of workspaceSources) fs.cpSync(source, this.workspace, { recursive: true });
         for (const folder of [path.join(this.#userData, 'User'), this.#extensions]) fs.mkdirSync(folder, { recursive: true });
         fs.writeFileSync(path.join(this.#userData, 'config.yaml'), '');
-        this.#writeSettings({});
+        fs.writeFileSync(path.join(this.#userData, 'User/settings.json'), JSON.stringify(settings, null, 1));
     }
 
     get workspace() { return path.join(this.#home, 'workspace'); }
@@ -69,6 +71,8 @@ export class Workbench {
         const context = await this.#browser.newContext({ viewport: { width: 1440, height: 900 } });
         this.page = await context.newPage();
         this.page.setDefaultTimeout(30_000);
+        context.on('console', message => this.console.push({ kind: message.type(), text: message.text() }));
+        context.on('weberror', error => this.console.push({ kind: 'error', text: String(error.error()) }));
         context.on('request', request => void this.#judge(request));
         await this.page.goto(`http://127.0.0.1:${port}/?folder=${encodeURIComponent(this.workspace)}`);
         await this.page.locator('.explorer-folders-view .monaco-list-row').first().waitFor({ timeout: 60_000 });
@@ -78,6 +82,12 @@ export class Workbench {
         await this.page.locator('.explorer-folders-view .monaco-list-row', { hasText: name }).dblclick();
         await this.page.locator('.tab.active', { hasText: name }).waitFor();
         await this.page.locator('.editor-instance .view-line').first().waitFor();
+    }
+
+    /** Gives the keyboard to the text editor, which stands in the first group. */
+    async focusEditor() {
+        await this.page.keyboard.press('Control+1');
+        await waitFor(() => this.page.evaluate(() => document.activeElement?.closest('.monaco-editor') !== null), 'the editor to hold the keyboard');
     }
 
     /** Puts the cursor at a line and column, both counted from 1. */
@@ -93,7 +103,14 @@ export class Workbench {
     /** Runs a command through the palette, with the keyboard. */
     async run(title) {
         await this.palette(title);
-        await this.page.locator('.quick-input-list .monaco-list-row', { hasText: title }).first().waitFor();
+        const rows = this.page.locator('.quick-input-list .monaco-list-row');
+        await rows.filter({ hasText: title }).first().waitFor();
+        // The palette puts what it thinks likeliest first, which need not be the command of exactly this name.
+        const focused = this.page.locator('.quick-input-list .monaco-list-row.focused');
+        for (let presses = 0; !(await focused.innerText()).startsWith(title); presses++) {
+            if (presses > 10) throw new Error(`The palette does not list "${title}".`);
+            await this.page.keyboard.press('ArrowDown');
+        }
         await this.page.keyboard.press('Enter');
     }
 
@@ -109,6 +126,19 @@ export class Workbench {
         await this.page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
     }
 
+    /** Asks for the hover at a place, with the keyboard, until one with the wanted text comes. @returns its text. */
+    async hoverAt(line, column, wanted) {
+        const hover = this.page.locator('.monaco-hover:visible', { hasText: wanted }).first();
+        return await waitFor(async () => {
+            await this.page.keyboard.press('Escape');
+            await this.goTo(line, column);
+            await this.page.keyboard.press('Control+k');
+            await this.page.keyboard.press('Control+i');
+            await hover.waitFor({ timeout: 3000 });
+            return (await hover.innerText()).replace(/\s+/g, ' ');
+        }, `a hover with ${wanted}`, 60_000);
+    }
+
     /** @returns the document inside the visible webview. */
     async webview() {
         const outer = await (await this.page.locator('iframe.webview.ready').elementHandle()).contentFrame();
@@ -119,29 +149,22 @@ export class Workbench {
     }
 
     async useTheme(name) {
-        this.#writeSettings({ 'workbench.colorTheme': themes[name].setting });
+        await this.page.keyboard.press('Control+k');
+        await this.page.keyboard.press('Control+t');
+        await this.page.locator('.quick-input-list .monaco-list-row', { hasText: themes.light.label }).waitFor();
+        await this.page.keyboard.type(themes[name].label);
+        await this.page.locator('.quick-input-list .monaco-list-row.focused', { hasText: themes[name].label }).waitFor();
+        await this.page.keyboard.press('Enter');
+        await this.page.locator('.quick-input-widget').waitFor({ state: 'hidden' });
         await this.page.locator(`.monaco-workbench.${themes[name].look}`).waitFor();
     }
 
-    /** Text of the open editor, as shown. Lines the editor has not drawn are not in it. */
-    async editorText() {
-        const lines = await this.page.locator('.editor-instance .view-lines').first().evaluate(node =>
-            [...node.children].sort((a, b) => parseFloat(a.style.top) - parseFloat(b.style.top)).map(line => line.textContent));
-        return lines.join('\n').replace(/\u00a0/g, ' ');
-    }
-
-    /** Every log of the extension host and of the extension's own channel. */
+    /** Every log file: of the workbench, of the extension host and of each extension's output channels. */
     logs() {
-        const found = [];
-        const visit = folder => {
-            for (const entry of fs.readdirSync(folder, { withFileTypes: true })) {
-                const full = path.join(folder, entry.name);
-                if (entry.isDirectory()) visit(full);
-                else if (entry.name.endsWith('.log')) found.push({ name: path.relative(this.#userData, full), text: fs.readFileSync(full, 'utf8') });
-            }
-        };
-        visit(this.#userData);
-        return found;
+        return fs.readdirSync(path.join(this.#userData, 'logs'), { withFileTypes: true, recursive: true })
+            .filter(entry => entry.isFile() && entry.name.endsWith('.log'))
+            .map(entry => path.join(entry.parentPath, entry.name))
+            .map(file => ({ name: path.relative(this.#userData, file), text: fs.readFileSync(file, 'utf8') }));
     }
 
     serverLog() {
@@ -156,11 +179,8 @@ export class Workbench {
             await Promise.race([gone, new Promise(resolve => setTimeout(resolve, 3000))]);
             endGroup(this.#server.pid, 'SIGKILL');
         }
+        if (process.env.KEEP === '1') return console.log(`kept ${this.#home}`);
         fs.rmSync(this.#home, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 });
-    }
-
-    #writeSettings(more) {
-        fs.writeFileSync(path.join(this.#userData, 'User/settings.json'), JSON.stringify({ ...baseSettings, ...more }, null, 1));
     }
 
     async #judge(request) {

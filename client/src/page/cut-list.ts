@@ -90,7 +90,7 @@ function showPicture(shown: TablesDocument): void {
     })[0];
     heading.replaceChildren(
         element('h1', { text: shown.title }),
-        ...(shown.revision === undefined ? [] : [element('p', { class: 'revision', text: shown.revision })]),
+        ...(shown.revision === undefined ? [] : [element('p', { class: 'revision', text: `Revision ${shown.revision}` })]),
         ...(shown.subtitle === undefined ? [] : [element('p', { class: 'subtitle', text: shown.subtitle })]),
     );
     const made = shown.tables.map((table, index): [string, TableView] => [table.id, new TableView(table, kept.sorts?.[table.id], hintId, {
@@ -98,8 +98,8 @@ function showPicture(shown: TablesDocument): void {
             if (picture) host.postMessage({ type: 'goTo', picture: picture.number, table: table.id, row, moveFocus });
         },
         onSort: (sort, words) => {
-            const { [table.id]: _, ...others } = kept.sorts ?? {};
-            keep({ sorts: sort ? { ...others, [table.id]: sort } : others });
+            const others = Object.entries(kept.sorts ?? {}).filter(([id]) => id !== table.id);
+            keep({ sorts: Object.fromEntries(sort ? [...others, [table.id, sort]] : others) });
             say(words);
         },
         onLeave: direction => enterFrom(index + (direction === 'down' ? 1 : -1), direction),

@@ -1,0 +1,254 @@
+/**
+ * The packaged extension in a real editor, used as a person would: a mistake is seen and mended, the cut list is read,
+ * walked with the keyboard and saved. The last line printed is `N passed, N failed`.
+ *
+ * Needs `hotroom.vsix` and `dist/` (`npm run package` makes both). Nothing leaves the machine once the host is installed.
+ */
+import assert from 'node:assert/strict';
+import { execFileSync } from 'node:child_process';
+import fs from 'node:fs';
+import path from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { checkAccessibility } from './accessibility.mjs';
+import { findBrowser } from './browser.mjs';
+import { fetchHost } from './fetch-host.mjs';
+import { cutNetwork } from './network.mjs';
+import { here, root, screens } from './paths.mjs';
+import { Steps } from './steps.mjs';
+import { themes, waitFor, Workbench } from './workbench.mjs';
+
+/** Every text the suite expects to read. A change in wording is a change here and nowhere else. */
+const expected = {
+    // The job is the project's own example with one word misspelt, so that suite and example cannot drift apart.
+    file: 'birch-point.hotroom',
+    sound: `height    7'0"`,
+    mistaken: `heigth    7'0"`,
+    languageMode: 'Hotroom',
+    finding: /heigth/,
+    fixTitle: /height/,
+    hoverOn: 'room {',
+    hover: /volume/i,
+    completeBefore: '    room {',
+    completePrefix: 'dra',
+    completion: 'drain',
+    commands: ['Hotroom: Show Cut List and Stock Plan', 'Hotroom: Save Cut List as CSV', 'Hotroom: Restart Language Server', 'Hotroom: Show Log'],
+    showCutList: 'Hotroom: Show Cut List and Stock Plan',
+    restart: 'Hotroom: Restart Language Server',
+    jobTitle: 'Birch Point bathhouse',
+    twoJobsFile: 'two-jobs.hotroom',
+    twoJobs: ['Larch Bank, first unit', 'Larch Bank, second unit'],
+    edited: /Edited since this list was made/,
+    saved: /^Saved .*\.csv/,
+};
+
+/** Trouble in a log that the workbench makes by itself, whatever extension runs. */
+const hostsOwnNoise = [/build\/Release\/watchdog/];
+
+const vsix = path.join(root, 'hotroom.vsix');
+const host = fetchHost();
+const browserFrom = findBrowser().from;
+const network = cutNetwork(fileURLToPath(import.meta.url));
+console.log(`network: ${network === 'cut' ? 'cut off but for this machine' : 'this system allows no cut; watched instead'}; browser: ${browserFrom}`);
+
+fs.rmSync(screens, { recursive: true, force: true });
+fs.mkdirSync(screens, { recursive: true });
+const workbench = new Workbench(host, [path.join(root, 'examples'), path.join(here, 'workspace')]);
+const shot = name => workbench.page.screenshot({ path: path.join(screens, `${name}.png`) });
+const steps = new Steps(async number => { if (workbench.page) await shot(`failed-step-${number}`).catch(() => {}); });
+const keys = { press: key => workbench.page.keyboard.press(key), type: text => workbench.page.keyboard.type(text) };
+const mine = path.join(workbench.workspace, expected.file);
+{
+    const example = fs.readFileSync(mine, 'utf8');
+    assert.equal(example.split(expected.sound).length, 2, `${expected.file} holds ${expected.sound} once`);
+    fs.writeFileSync(mine, example.replace(expected.sound, expected.mistaken));
+}
+/** Line and column, from 1, just inside the first place a text stands in the saved file. */
+const placeOf = text => {
+    const lines = fs.readFileSync(mine, 'utf8').split('\n');
+    const line = lines.findIndex(content => content.includes(text));
+    if (line < 0) throw new Error(`${expected.file} holds no "${text}".`);
+    return [line + 1, lines[line].indexOf(text) + 2];
+};
+const printedList = () => JSON.parse(execFileSync(process.execPath, [path.join(root, 'dist/cli.cjs'), 'cutlist', mine, '--format', 'json'], { encoding: 'utf8' }));
+const allRows = list => list.tables.flatMap(table => table.rows);
+const rowsIn = frame => frame.locator('tbody tr[data-row]:not([hidden])');
+
+try {
+    await steps.step('the package installs', () => workbench.install(vsix), { needed: true });
+    await steps.step('the workbench opens the folder in Restricted Mode', async () => {
+        await workbench.open();
+        await workbench.page.locator('#status\\.workspaceTrust', { hasText: 'Restricted Mode' }).waitFor();
+    }, { needed: true });
+    const { page } = workbench;
+
+    await steps.step('a job file is known by its language', async () => {
+        await workbench.openFile(expected.file);
+        await page.locator('#status\\.editor\\.mode', { hasText: expected.languageMode }).waitFor();
+    }, { needed: true });
+    await steps.step('the mistake is underlined', () => page.locator('.monaco-editor .squiggly-error').first().waitFor());
+    await steps.step('the finding stands in the Problems view with its rule', async () => {
+        await keys.press('Control+Shift+M');
+        const row = page.locator('.markers-panel .monaco-list-row', { hasText: expected.finding }).first();
+        await row.waitFor();
+        const text = (await row.innerText()).replace(/\s+/g, ' ');
+        assert.match(text, /hotroom/i, 'names its source');
+        await shot('problems');
+        await keys.press('Control+Shift+M');
+        return text;
+    });
+    await steps.step('its quick fix mends the text and the finding goes', async () => {
+        await workbench.goTo(...placeOf(expected.mistaken));
+        await keys.press('Control+.');
+        const item = page.locator('.action-widget .monaco-list-row', { hasText: expected.fixTitle }).first();
+        await item.waitFor();
+        await shot('quick-fix');
+        await item.click();
+        await page.locator('.monaco-editor .squiggly-error').first().waitFor({ state: 'detached' });
+        await keys.press('Control+s');
+        await waitFor(() => fs.readFileSync(mine, 'utf8').includes(expected.sound), 'the mended file to be saved');
+    });
+    await steps.step('hover tells what was computed', async () => {
+        const text = await workbench.hoverAt(...placeOf(expected.hoverOn), expected.hover);
+        await shot('hover');
+        await keys.press('Escape');
+        return text.slice(0, 80);
+    });
+    await steps.step('completion offers what fits', async () => {
+        await workbench.goTo(placeOf(expected.completeBefore)[0] - 2, 1);
+        await keys.press('Home');
+        await keys.type(expected.completePrefix);
+        await keys.press('Control+Space');
+        await page.locator('.suggest-widget .monaco-list-row', { hasText: expected.completion }).first().waitFor();
+        await shot('completion');
+        await keys.press('Escape');
+        for (const _ of expected.completePrefix) await keys.press('Backspace');
+    });
+    await steps.step('the palette lists every command that can run, and one button stands in the editor title', async () => {
+        await workbench.palette('Hotroom: ');
+        for (const title of expected.commands) await page.locator('.quick-input-list .monaco-list-row', { hasText: title }).first().waitFor();
+        const listed = await page.locator('.quick-input-list .monaco-list-row', { hasText: 'Hotroom: ' }).count();
+        assert.equal(listed, expected.commands.length, 'commands listed');
+        await workbench.closePalette();
+        const title = expected.showCutList.replace('Hotroom: ', '');
+        assert.equal(await page.locator(`.editor-actions .action-label[aria-label^="${title}"]`).count(), 1, 'title buttons');
+    });
+
+    let frame;
+    await steps.step('the cut list opens beside the editor and shows the rows the command line prints', async () => {
+        await workbench.run(expected.showCutList);
+        frame = await workbench.webview();
+        await frame.locator('h1', { hasText: expected.jobTitle }).waitFor();
+        const wanted = allRows(printedList()).length;
+        assert.ok(wanted > 0, 'the command line prints rows');
+        assert.equal(await rowsIn(frame).count(), wanted, 'rows on the page');
+        return `${wanted} rows`;
+    }, { needed: true });
+    await steps.step('the keyboard alone leads from a row to its source line', async () => {
+        const row = await walkToRow(frame, 2);
+        const wanted = allRows(printedList())[row]?.at;
+        assert.ok(wanted, 'the row has a source');
+        await keys.press('Enter');
+        await page.locator('#status\\.editor\\.selection', { hasText: `Ln ${wanted.range.end.line + 1}` }).waitFor();
+        await waitFor(() => page.evaluate(() => document.activeElement?.closest('.monaco-editor') !== null), 'the editor to hold the keyboard');
+        return `line ${wanted.range.start.line + 1}`;
+    });
+    await steps.step('the cursor in the source lights up its rows', async () => {
+        const place = allRows(printedList()).find(row => row.at)?.at;
+        await workbench.goTo(place.range.start.line + 1, place.range.start.character + 1);
+        await frame.locator('tbody tr[aria-current="true"]').first().waitFor();
+    });
+    await steps.step('a header sorts and the filter narrows, both said aloud', async () => {
+        const header = frame.locator('thead th').first();
+        await header.locator('button').click();
+        assert.equal(await header.getAttribute('aria-sort'), 'ascending');
+        await frame.locator('.said', { hasText: /^Sorted by/ }).waitFor();
+        const word = (await rowsIn(frame).last().locator('th').innerText()).trim();
+        const before = await rowsIn(frame).count();
+        await frame.locator('#filter').fill(word);
+        const after = await rowsIn(frame).count();
+        assert.ok(after > 0 && after < before, `${after} of ${before} rows match`);
+        await frame.locator('.said', { hasText: /match/ }).waitFor();
+        await frame.locator('#filter').fill('');
+        await header.locator('button').click();
+        await header.locator('button').click();
+        assert.equal(await header.getAttribute('aria-sort'), 'none');
+    });
+    await steps.step('the list is saved as CSV', async () => {
+        await frame.getByRole('button', { name: 'Save CSV' }).click();
+        const input = page.locator('.quick-input-widget input').first();
+        await input.waitFor();
+        if (printedList().csv.length > 1) await keys.press('Enter'); // which of the lists
+        const name = await waitFor(async () => /[^/]+\.csv$/.exec(await input.inputValue())?.[0], 'the save dialog to name a file');
+        await keys.press('Enter');
+        const file = path.join(workbench.workspace, name);
+        const wanted = printedList().csv[0].text;
+        await waitFor(() => fs.readFileSync(file, 'utf8') === wanted, 'the file to hold what the command line prints');
+        await frame.locator('.said', { hasText: expected.saved }).waitFor();
+        return name;
+    });
+    await steps.step('an edit marks the list, and saving makes it again', async () => {
+        await workbench.focusEditor();
+        await workbench.goTo(1, 1);
+        await keys.type('// ');
+        await frame.locator('.banner', { hasText: expected.edited }).waitFor();
+        await shot('edited');
+        await keys.press('Control+s');
+        await frame.locator('body[data-condition="fresh"]').waitFor();
+    });
+    for (const name of Object.keys(themes)) {
+        await steps.step(`nothing serious or critical for accessibility: ${name}`, async () => {
+            await workbench.useTheme(name);
+            await frame.locator(`body.${name === 'high-contrast-light' ? 'vscode-high-contrast-light' : `vscode-${name}`}`).waitFor();
+            const { passed, grave } = await checkAccessibility(frame);
+            await shot(`cut-list-${name}`);
+            assert.deepEqual(grave, []);
+            assert.ok(passed > 10, 'the checker looked at the page');
+            return `${passed} rules passed`;
+        });
+    }
+    await steps.step('a file with two jobs asks which', async () => {
+        await workbench.openFile(expected.twoJobsFile);
+        await workbench.run(expected.showCutList);
+        for (const title of expected.twoJobs) await page.locator('.quick-input-list .monaco-list-row', { hasText: title }).waitFor();
+        await shot('which-job');
+        await workbench.closePalette();
+        await keys.press('Control+w');
+    });
+    await steps.step('the language server restarts on command', async () => {
+        await workbench.focusEditor();
+        await workbench.run(expected.restart);
+        await workbench.hoverAt(...placeOf(expected.hoverOn), expected.hover);
+        await keys.press('Escape');
+    });
+    await steps.step('the cut list comes back after the window reloads', async () => {
+        await page.reload();
+        await page.locator('.tab', { hasText: expected.jobTitle }).waitFor();
+        frame = await waitFor(() => workbench.webview(), 'the page');
+        await frame.locator('h1', { hasText: expected.jobTitle }).waitFor();
+        assert.equal(await rowsIn(frame).count(), allRows(printedList()).length);
+    });
+    await steps.step('no request left this machine', () => assert.deepEqual([...new Set(workbench.outside)], []));
+    await steps.step('no error in the extension host or in the extension\'s log, and nothing popped up', async () => {
+        const logs = workbench.logs().filter(log => /remoteexthost\.log$|\/hotroom\.hotroom\//.test(log.name));
+        for (const name of ['remoteexthost.log', 'Hotroom.log']) assert.ok(logs.some(log => log.name.endsWith(name)), `${name} was written`);
+        const logged = logs.flatMap(log => log.text.split('\n').filter(line => /\[(error|critical)\]|EAI_AGAIN|ENOTFOUND/.test(line)).map(line => `${log.name}: ${line}`));
+        const printed = workbench.console.filter(entry => entry.kind === 'error' && /\[Extension Host\]|hotroom/i.test(entry.text)).map(entry => entry.text);
+        assert.deepEqual([...logged, ...printed].filter(line => !hostsOwnNoise.some(noise => noise.test(line))), []);
+        assert.deepEqual(await page.locator('.notification-toast').allInnerTexts(), []);
+        return `${logs.length} logs`;
+    });
+} finally {
+    await workbench.close();
+}
+process.exitCode = steps.close();
+
+/** Tabs from wherever the keyboard is into the page's rows, then down. @returns the index of the row it ends on. */
+async function walkToRow(frame, down) {
+    const held = () => frame.evaluate(() => document.activeElement?.getAttribute('data-row') ?? null);
+    for (let presses = 0; (await held()) === null; presses++) {
+        if (presses > 40) throw new Error('Tab does not reach a row.');
+        await keys.press('Tab');
+    }
+    for (let index = 0; index < down; index++) await keys.press('ArrowDown');
+    return Number(await held());
+}
