@@ -1,0 +1,133 @@
+import * as z from 'zod/mini';
+import { isReadWhole, type RenderedJob } from './rendered-job.js';
+import type { Length } from '../core/length.js';
+import type { LengthUnit } from '../core/show.js';
+import { showLength } from '../core/show.js';
+import type { Span } from '../core/span.js';
+import type { StockBoard } from '../engines/stock/request.js';
+import { notCheckedBy } from '../rule-sets/index.js';
+import { cautions } from './cautions.js';
+import type { CutListLine } from './cut-list.js';
+import { jobGroups, jobName } from './cut-list-document.js';
+import { sawUnit } from './show-figures.js';
+import { settingName } from './stock-plan-tables.js';
+import type { PlannedStock } from './stock-tasks.js';
+
+const count = z.int().check(z.nonnegative());
+const lengthSchema = z.object({ ticks: z.int(), text: z.string() });
+const moneySchema = z.object({ minor: z.int(), currency: z.string() });
+const placeSchema = z.object({ file: z.string(), start: count, end: count });
+
+const partSchema = z.object({
+    mark: z.string(), part: z.string(), count: z.int().check(z.positive()),
+    stock: z.optional(z.string()), nominal: z.optional(z.string()),
+    section: z.object({ thickness: lengthSchema, width: lengthSchema }),
+    length: lengthSchema,
+    endsDegrees: z.object({ left: z.number(), right: z.number() }),
+    notches: z.array(z.object({ side: z.enum(['top', 'bottom', 'front', 'back']), from: lengthSchema, length: lengthSchema, depth: lengthSchema, clears: z.string() })),
+    cut: z.enum(['shop', 'site']), goesTo: z.string(), measure: z.optional(z.string()), at: z.optional(placeSchema),
+});
+
+const boardSchema = z.object({
+    length: lengthSchema, stops: z.string(), cuts: z.array(z.object({ mark: z.string(), length: lengthSchema })),
+    kerf: lengthSchema, trim: lengthSchema, offcut: lengthSchema,
+});
+
+const stockPlanSchema = z.object({
+    stock: z.optional(z.string()),
+    whyNotPlanned: z.optional(z.string()),
+    plan: z.optional(z.object({
+        objective: z.enum(['price', 'length']), proof: z.union([z.literal('proven'), z.object({ gap: z.number() })]), method: z.string(),
+        totalLength: lengthSchema, totalCost: z.optional(moneySchema), boards: z.array(boardSchema),
+        missing: z.array(z.object({ length: lengthSchema, count })), unplaceable: z.array(z.object({ mark: z.string(), length: lengthSchema, count })),
+    })),
+});
+
+const cutListSchema = z.object({
+    format: z.literal('hotroom-cut-list'),
+    version: z.literal(1),
+    jobs: z.array(z.object({
+        name: z.string(), title: z.optional(z.string()), number: z.optional(z.string()), revision: z.optional(z.string()),
+        isWhole: z.boolean(),
+        unit: z.enum(['in', 'ft_in', 'ft', 'mm', 'cm', 'm']),
+        parts: z.array(partSchema),
+        stockPlan: z.optional(z.array(stockPlanSchema)),
+        findings: z.object({ error: count, warning: count, info: count, hint: count }),
+        ruleSets: z.array(z.object({ id: z.string(), title: z.string(), documents: z.array(z.object({ title: z.string(), edition: z.string() })) })),
+        notChecked: z.array(z.string()),
+    })),
+    cautions: z.array(z.string()),
+});
+
+/** Cut lists as data. Within a version members are only added. Lengths are exact ticks of 12.5 nm with the text a saw operator reads. */
+export type CutListExport = z.infer<typeof cutListSchema>;
+
+/** JSON Schema (draft 2020-12) of the exported cut list. */
+export const cutListJsonSchema = (): object => z.toJSONSchema(cutListSchema);
+
+/** Reads an exported cut list back; the answer says what is wrong with it when it is none. */
+export function readCutList(text: string): { readonly ok: true; readonly list: CutListExport } | { readonly ok: false; readonly why: string } {
+    let value: unknown;
+    try { value = JSON.parse(text); } catch { return { ok: false, why: 'This is not JSON.' }; }
+    const parsed = cutListSchema.safeParse(value);
+    if (parsed.success) return { ok: true, list: parsed.data };
+    return { ok: false, why: parsed.error.issues.slice(0, 3).map(({ path, message }) => `${path.join('.')}: ${message}`).join('; ') };
+}
+
+export interface ExportedJob {
+    readonly analysis: RenderedJob;
+    readonly planned?: readonly PlannedStock[];
+    /** Name of a file as the reader knows it; without it the uri stands. */
+    readonly showFile?: (uri: string) => string;
+}
+
+export function cutListExport(jobs: readonly ExportedJob[]): CutListExport {
+    return { format: 'hotroom-cut-list', version: 1, jobs: jobs.map(exportJob), cautions: [...cautions] };
+}
+
+function exportJob({ analysis: { job, results, ruleSets, findings }, planned, showFile = uri => uri }: ExportedJob): CutListExport['jobs'][number] {
+    const length = (value: Length): z.infer<typeof lengthSchema> => exportLength(value, job.unit);
+    const place = ({ uri, start, end }: Span): z.infer<typeof placeSchema> => ({ file: showFile(uri), start, end });
+    const { number, revision } = job.block.values;
+    const count = (severity: string): number => findings.filter(finding => finding.severity === severity).length;
+    return {
+        name: jobName(job), ...(job.block.title && { title: job.block.title.value }), ...(number && { number: number.value }), ...(revision && { revision: revision.value }),
+        isWhole: isReadWhole(job), unit: job.unit,
+        parts: jobGroups(job, results.parts).flatMap(({ lines }) => lines.map(line => exportPart(line, length, place))),
+        ...(planned && { stockPlan: planned.map(one => exportPlan(one, length)) }),
+        findings: { error: count('error'), warning: count('warning'), info: count('info'), hint: count('hint') },
+        ruleSets: ruleSets.map(({ id, title, documents }) => ({ id, title, documents: documents.map(document => ({ title: document.title, edition: document.edition })) })),
+        notChecked: [...notCheckedBy(ruleSets)],
+    };
+}
+
+const exportLength = (length: Length, unit: LengthUnit): { ticks: number; text: string } => ({ ticks: length, text: showLength(length, sawUnit(unit), 'shop') });
+
+function exportPart({ part, at }: CutListLine, length: (value: Length) => z.infer<typeof lengthSchema>, place: (span: Span) => z.infer<typeof placeSchema>): z.infer<typeof partSchema> {
+    return {
+        mark: part.mark, part: part.what, count: part.count,
+        ...(part.material.stock !== undefined && { stock: part.material.stock }), ...(part.nominal !== undefined && { nominal: part.nominal }),
+        section: { thickness: length(part.section.thickness), width: length(part.section.width) },
+        length: length(part.length), endsDegrees: { left: part.ends.left, right: part.ends.right },
+        notches: part.notches.map(notch => ({ side: notch.side, from: length(notch.from), length: length(notch.length), depth: length(notch.depth), clears: notch.clears })),
+        cut: part.cut, goesTo: part.goesTo, ...(part.measure !== undefined && { measure: part.measure }), ...(at && { at: place(at) }),
+    };
+}
+
+function exportPlan({ stock, whyNot, plan }: PlannedStock, length: (value: Length) => z.infer<typeof lengthSchema>): z.infer<typeof stockPlanSchema> {
+    const board = ({ stockLength, patternIndex, cuts, kerfTotal, trimTotal, offcut }: StockBoard): z.infer<typeof boardSchema> => ({
+        length: length(stockLength), stops: settingName(patternIndex), cuts: cuts.map(cut => ({ mark: cut.mark, length: length(cut.length) })),
+        kerf: length(kerfTotal), trim: length(trimTotal), offcut: length(offcut),
+    });
+    return {
+        ...(stock !== undefined && { stock }), ...(whyNot !== undefined && { whyNotPlanned: whyNot }),
+        ...(plan && {
+            plan: {
+                objective: plan.objective, proof: plan.proof === 'proven' ? 'proven' : { gap: plan.proof.gap }, method: plan.method,
+                totalLength: length(plan.totalLength), ...(plan.totalCost && { totalCost: { ...plan.totalCost } }), boards: plan.boards.map(board),
+                missing: plan.missing.map(one => ({ length: length(one.stockLength), count: one.count })),
+                unplaceable: plan.unplaceable.map(one => ({ mark: one.mark, length: length(one.length), count: one.count })),
+            },
+        }),
+    };
+}

@@ -1,0 +1,77 @@
+import { TICKS_PER_FOOT, TICKS_PER_METRE } from '../core/length.js';
+import { isMetric, showNumber, type LengthUnit } from '../core/show.js';
+import type { Span } from '../core/span.js';
+import { showCutPlace, showEnds, showNotches, totals, type CutListGroup, type CutListLine } from './cut-list.js';
+import { toCsv, type CsvField } from './csv.js';
+import { showCount, showCut, showSection } from './show-figures.js';
+import type { StockOffer } from './stock-offers.js';
+import { csvMm, stockName } from './stock-plan-tables.js';
+import { cell, footerLines, type Table, type TableCell, type TableColumn } from './tables-document.js';
+
+export interface CutListTableOptions {
+    readonly unit: LengthUnit;
+    readonly offers?: ReadonlyMap<string, StockOffer>;
+    /** Writes the place of a block out, such as `birch-point.hotroom:47`; without it the column is left out and the row alone leads there. */
+    readonly showPlace?: (span: Span) => string;
+}
+
+interface ListColumn extends TableColumn {
+    readonly fill: (line: CutListLine, options: CutListTableOptions) => TableCell;
+    /** Left out when no line of the table fills it. */
+    readonly isOptional?: true;
+}
+
+const columns: readonly ListColumn[] = [
+    { id: 'mark', label: 'Mark', align: 'start', fill: ({ part }) => cell(part.mark) },
+    { id: 'part', label: 'Part', align: 'start', fill: ({ part }) => cell(part.what) },
+    { id: 'count', label: 'Count', align: 'end', fill: ({ part }) => cell(String(part.count), part.count) },
+    { id: 'length', label: 'Length', align: 'end', fill: ({ part }, { unit }) => cell(showCut(part.length, unit), part.length) },
+    { id: 'ends', label: 'Ends', align: 'start', fill: ({ part }) => cell(showEnds(part.ends)) },
+    { id: 'notches', label: 'Notches', align: 'start', isOptional: true, isProse: true, fill: ({ part }, { unit }) => cell(showNotches(part.notches, unit)) },
+    { id: 'cut', label: 'Cut', align: 'start', fill: ({ part }) => cell(showCutPlace(part.cut)) },
+    { id: 'goes-to', label: 'Goes to', align: 'start', fill: ({ part }) => cell(part.goesTo) },
+    { id: 'measure', label: 'Measure', align: 'start', isOptional: true, isProse: true, fill: ({ part }) => cell(part.measure ?? '') },
+    { id: 'from', label: 'From', align: 'start', isOptional: true, fill: ({ at }, { showPlace }) => cell(at && showPlace ? showPlace(at) : '') },
+];
+
+/** One table a group, so that the saw is set up once for each. */
+export function cutListTables(groups: readonly CutListGroup[], options: CutListTableOptions): readonly Table[] {
+    return groups.map((group, index): Table => {
+        const shown = columns.filter(column => !column.isOptional || group.lines.some(line => column.fill(line, options).text !== ''));
+        const rows = group.lines.map(line => ({ cells: shown.map(column => column.fill(line, options)), ...(line.at && { at: line.at }) }));
+        const { pieces, length } = totals(group.lines);
+        return {
+            id: `cut-${index + 1}-${group.stock ?? 'unnamed'}`, caption: groupCaption(group, options),
+            columns: shown.map(({ id, label, align, isProse }) => ({ id, label, align, ...(isProse && { isProse }) })), rows,
+            footer: footerLines([`${showCount(pieces, 'piece')}, ${showRun(length, options.unit)} of finished length.`], shown),
+        };
+    });
+}
+
+function groupCaption({ stock, nominal, section }: CutListGroup, { unit, offers }: CutListTableOptions): string {
+    const offer = stock === undefined ? undefined : offers?.get(stock);
+    const name = stock === undefined ? 'No stock named' : stockName({ stock, ...(offer && { offer }) });
+    const wood = [offer?.species, offer?.grade].filter(text => text !== undefined).join(', ');
+    return `${name}${wood === '' ? '' : `, ${wood}`}: ${nominal === undefined ? 'no nominal size' : `nominal ${nominal}`}, finished ${showSection(section, unit)}`;
+}
+
+/** A summed length to a tenth of a foot or of a metre, for ordering. */
+function showRun(length: bigint, unit: LengthUnit): string {
+    const whole = BigInt(isMetric(unit) ? TICKS_PER_METRE : TICKS_PER_FOOT);
+    const tenths = (length * 10n + whole - 1n) / whole;
+    const isExact = tenths * whole === length * 10n;
+    return `${isExact ? '' : '≈'}${showNumber(Number(tenths) / 10, 1)} ${isMetric(unit) ? 'm' : 'ft'}`;
+}
+
+const csvHeader = [
+    'job', 'mark', 'part', 'count', 'material', 'nominal', 'section', 'thickness_mm', 'width_mm', 'length', 'length_mm',
+    'end_left_degrees', 'end_right_degrees', 'notches', 'cut', 'goes_to', 'measure', 'from',
+] as const;
+
+/** Every part as one record, in the order of the list; lengths as the saw reads them and in millimetres. */
+export function cutListCsv(jobs: readonly { readonly job: string; readonly groups: readonly CutListGroup[]; readonly options: CutListTableOptions }[]): string {
+    return toCsv(csvHeader, jobs.flatMap(({ job, groups, options: { unit, showPlace } }) => groups.flatMap(({ lines }) => lines.map(({ part, at }): CsvField[] => [
+        job, part.mark, part.what, part.count, part.material.stock, part.nominal, showSection(part.section, unit), csvMm(part.section.thickness), csvMm(part.section.width),
+        showCut(part.length, unit), csvMm(part.length), part.ends.left, part.ends.right, showNotches(part.notches, unit), part.cut, part.goesTo, part.measure, at && showPlace?.(at),
+    ]))));
+}

@@ -1,0 +1,85 @@
+import type { Length } from '../core/length.js';
+import { showNumber, type LengthUnit } from '../core/show.js';
+import type { Span } from '../core/span.js';
+import type { EndCuts, NominalSize, Notch, Part, Section } from '../engines/parts/part.js';
+import { showCut } from './show-figures.js';
+
+/** One line of the list, with the text of the job it comes from. */
+export interface CutListLine {
+    readonly part: Part;
+    readonly at?: Span;
+}
+
+/** What is cut with the saw set up once: one material in one section. */
+export interface CutListGroup {
+    /** Catalogue name of the stock; absent when the job names none. */
+    readonly stock?: string;
+    readonly nominal?: NominalSize;
+    readonly section: Section;
+    readonly lines: readonly CutListLine[];
+}
+
+/**
+ * Parts in the order a saw operator works: material by material, the heaviest section first, then the longest piece first, then by mark. Equal input
+ * gives equal output, whatever order the parts arrive in, except that lines alike in everything shown keep theirs.
+ */
+export function cutListGroups(lines: readonly CutListLine[]): readonly CutListGroup[] {
+    const groups = new Map<string, CutListLine[]>();
+    for (const line of lines) {
+        const { material, nominal, section } = line.part;
+        const key = [material.stock ?? '', nominal ?? '', section.thickness, section.width].join('\n');
+        const group = groups.get(key);
+        if (group) group.push(line); else groups.set(key, [line]);
+    }
+    return [...groups.values()].flatMap((group): CutListGroup[] => {
+        const [first] = group;
+        if (!first) return [];
+        const { material, nominal, section } = first.part;
+        return [{ ...(material.stock !== undefined && { stock: material.stock }), ...(nominal !== undefined && { nominal }), section, lines: group.sort(compareLines) }];
+    }).sort(compareGroups);
+}
+
+function compareGroups(a: CutListGroup, b: CutListGroup): number {
+    if ((a.stock === undefined) !== (b.stock === undefined)) return a.stock === undefined ? 1 : -1;
+    return compareText(a.stock ?? '', b.stock ?? '')
+        || b.section.thickness - a.section.thickness
+        || b.section.width - a.section.width
+        || compareText(a.nominal ?? '', b.nominal ?? '');
+}
+
+function compareLines({ part: a }: CutListLine, { part: b }: CutListLine): number {
+    return b.length - a.length || compareMarks(a.mark, b.mark) || compareText(a.cut, b.cut) || compareText(a.what, b.what);
+}
+
+const compareText = (a: string, b: string): number => a < b ? -1 : a > b ? 1 : 0;
+
+/** Marks by their words, running numbers by value: `RAIL-2` stands before `RAIL-10`. */
+export function compareMarks(a: string, b: string): number {
+    const [left, right] = [a.split(/(\d+)/), b.split(/(\d+)/)];
+    for (let i = 0; i < Math.min(left.length, right.length); i++) {
+        const [x, y] = [left[i] ?? '', right[i] ?? ''];
+        const isNumber = i % 2 === 1;
+        const order = isNumber ? Number(x) - Number(y) : compareText(x, y);
+        if (order !== 0) return order;
+    }
+    return left.length - right.length || compareText(a, b);
+}
+
+/** `square`, `45° both ends`, `left 45°, right square`: angles away from a square cut. */
+export function showEnds({ left, right }: EndCuts): string {
+    const end = (angle: number): string => angle === 0 ? 'square' : `${showNumber(angle, 3)}°`;
+    if (left === right) return left === 0 ? 'square' : `${end(left)} both ends`;
+    return `left ${end(left)}, right ${end(right)}`;
+}
+
+/** Where each notch begins, measured from the left end, how long and deep it is, and what passes. */
+export const showNotches = (notches: readonly Notch[], unit: LengthUnit): string => notches.map(({ side, from, length, depth, clears }) =>
+    `${side}, from ${showCut(from, unit)}: ${showCut(length, unit)} long, ${showCut(depth, unit)} deep, for ${clears}`).join('; ');
+
+/** Where it is cut, and that a site part comes longer than it ends up. */
+export const showCutPlace = (cut: Part['cut']): string => cut === 'shop' ? 'shop' : 'site, ships long';
+
+/** Pieces and summed length of some lines. */
+export function totals(lines: readonly CutListLine[]): { readonly pieces: number; readonly length: bigint } {
+    return lines.reduce(({ pieces, length }, { part }) => ({ pieces: pieces + part.count, length: length + BigInt(part.count) * BigInt(part.length as Length) }), { pieces: 0, length: 0n });
+}

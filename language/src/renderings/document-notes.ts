@@ -1,0 +1,55 @@
+import { isReadWhole, type RenderedJob } from './rendered-job.js';
+import type { ReportedFinding } from '../core/finding.js';
+import { isMetric, showList } from '../core/show.js';
+import { isKind, type Block } from '../model/block.js';
+import { notCheckedBy, type RuleSet } from '../rule-sets/index.js';
+import { showCount } from './show-figures.js';
+import { catalogueEntries } from './stock-offers.js';
+
+/** What a reader has to know of a list: open findings, roundings, rules with their editions, manuals, catalogues, and what nobody checked. */
+export function documentNotes({ job, findings, ruleSets }: Omit<RenderedJob, 'results'>, catalogues: readonly Block<'catalogue'>[] = []): readonly string[] {
+    const entries = catalogueEntries(job);
+    return [
+        ...openFindings(findings),
+        ...(isReadWhole(job) ? [] : ['Part of this job could not be read; what depends on it is left out.']),
+        isMetric(job.unit)
+            ? 'Lengths are rounded to 0.5 mm for the saw; ≈ stands before a figure that is not the exact value.'
+            : 'Lengths are rounded to 1/32" for the saw; ≈ stands before a figure that is not the exact value.',
+        ...ruleSets.map(ruleSetNote),
+        ...(ruleSets.length === 0 ? ['No published rule set is named in this job, so none was checked against.'] : []),
+        ...manuals(entries),
+        ...usedCatalogues(entries, catalogues),
+        ...notChecked(ruleSets),
+    ];
+}
+
+function openFindings(findings: readonly ReportedFinding[]): string[] {
+    const count = (severity: ReportedFinding['severity']): number => findings.filter(finding => finding.severity === severity).length;
+    const errors = count('error');
+    const open = [showCount(errors, 'error'), showCount(count('warning'), 'warning')].filter(words => !words.startsWith('0 '));
+    if (open.length === 0) return [];
+    return [`This job stands with ${showList(open)}.${errors > 0 ? ' Do not cut before the errors are settled.' : ''}`];
+}
+
+const ruleSetNote = ({ title, documents }: RuleSet): string =>
+    `Rules used: ${title}${documents.length > 0 ? ` (${documents.map(document => `${document.title}, ${document.edition}`).join('; ')})` : ''}.`;
+
+function manuals(entries: readonly Block[]): string[] {
+    const named = entries.flatMap(entry => isKind(entry, 'heater_model') ? [entry.values.manual?.value ?? `none stated for ${entry.name?.value ?? 'a heater'}`] : []);
+    return named.length > 0 ? [`Heater manual used: ${[...new Set(named)].join('; ')}. The manual that comes with the heater goes before it.`] : [];
+}
+
+/** The catalogues that hold an entry the job depends on; which file they stand in is for the caller to find out. */
+function usedCatalogues(entries: readonly Block[], catalogues: readonly Block<'catalogue'>[]): string[] {
+    return catalogues
+        .filter(({ span }) => entries.some(entry => entry.span.uri === span.uri && entry.span.start >= span.start && entry.span.end <= span.end))
+        .map(({ name, title, values }) => {
+            const edition = values.edition ? `, edition ${values.edition.value}` : '';
+            return `Catalogue used: ${title?.value ?? name?.value ?? 'without a name'}${edition}.${values.note ? ` ${values.note.value}` : ''}`;
+        });
+}
+
+function notChecked(ruleSets: readonly RuleSet[]): string[] {
+    const items = notCheckedBy(ruleSets);
+    return items.length > 0 ? [`Not checked: ${items.join('; ')}.`] : [];
+}

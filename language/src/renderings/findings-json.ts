@@ -1,0 +1,73 @@
+import * as z from 'zod/mini';
+import type { Citation } from '../core/citation.js';
+import { showCitation } from '../core/citation.js';
+import type { Figure, ReportedFinding } from '../core/finding.js';
+import { showLength } from '../core/show.js';
+import type { Span } from '../core/span.js';
+import { countSeverities, type Places } from './findings-text.js';
+
+const index = z.int().check(z.nonnegative());
+const positionSchema = z.object({ line: z.int().check(z.positive()), column: z.int().check(z.positive()), offset: index });
+const placeSchema = z.object({ file: z.string(), start: positionSchema, end: positionSchema });
+const severitySchema = z.enum(['error', 'warning', 'info', 'hint']);
+const figureSchema = z.discriminatedUnion('kind', [
+    z.object({ kind: z.literal('length'), ticks: z.int(), text: z.string() }),
+    z.object({ kind: z.literal('amount'), value: z.number(), unit: z.string() }),
+    z.object({ kind: z.literal('words'), words: z.string() }),
+]);
+const sourceSchema = z.object({
+    kind: z.enum(['geometry', 'practice', 'manual', 'catalogue', 'standard']), text: z.string(),
+    document: z.optional(z.string()), edition: z.optional(z.string()), clause: z.optional(z.string()), fromMemory: z.optional(z.literal(true)),
+});
+
+const findingsSchema = z.object({
+    format: z.literal('hotroom-findings'),
+    version: z.literal(1),
+    files: z.array(z.string()),
+    counts: z.object({ error: index, warning: index, info: index, hint: index }),
+    findings: z.array(z.object({
+        rule: z.string(), severity: severitySchema, message: z.string(), at: placeSchema,
+        source: z.optional(sourceSchema), measured: z.optional(figureSchema), required: z.optional(figureSchema), subject: z.optional(z.string()),
+        related: z.array(z.object({ at: placeSchema, message: z.string() })),
+        fixes: z.array(z.object({ title: z.string(), safety: z.enum(['safe', 'review']), edits: z.array(z.object({ at: placeSchema, newText: z.string() })) })),
+    })),
+});
+
+/** Findings as data. Within a version members are only added. Lines and UTF-16 columns count from 1, offsets from 0; the end is behind the last character. */
+export type FindingsExport = z.infer<typeof findingsSchema>;
+
+/** JSON Schema (draft 2020-12) of exported findings. */
+export const findingsJsonSchema = (): object => z.toJSONSchema(findingsSchema);
+
+/** @param files names of the files that were checked, findings or not */
+export function findingsExport(findings: readonly ReportedFinding[], files: readonly string[], places: Places): FindingsExport {
+    const place = (span: Span): z.infer<typeof placeSchema> => ({ file: places.sources.nameOf(span.uri), start: position(span, 'start'), end: position(span, 'end') });
+    const position = (span: Span, which: 'start' | 'end'): z.infer<typeof positionSchema> => {
+        const { line, character } = places[which](span) ?? { line: 0, character: 0 };
+        return { line: line + 1, column: character + 1, offset: span[which] };
+    };
+    return {
+        format: 'hotroom-findings', version: 1, files: [...files], counts: { ...countSeverities(findings) },
+        findings: findings.map(({ rule, severity, message, at, citation, measured, required, subject, related = [], fixes = [] }) => ({
+            rule, severity, message, at: place(at),
+            ...(citation && { source: exportCitation(citation) }), ...(measured && { measured: exportFigure(measured) }), ...(required && { required: exportFigure(required) }),
+            ...(subject !== undefined && { subject }),
+            related: related.map(one => ({ at: place(one.at), message: one.message })),
+            fixes: fixes.map(({ title, safety, edits }) => ({ title, safety, edits: edits.map(({ span, newText }) => ({ at: place(span), newText })) })),
+        })),
+    };
+}
+
+function exportFigure(figure: Figure): z.infer<typeof figureSchema> {
+    switch (figure.kind) {
+        case 'length': return { kind: 'length', ticks: figure.length, text: showLength(figure.length) };
+        case 'amount': return { kind: 'amount', value: figure.value, unit: figure.unit };
+        case 'words': return { kind: 'words', words: figure.words };
+    }
+}
+
+function exportCitation(citation: Citation): z.infer<typeof sourceSchema> {
+    if (citation.kind !== 'standard') return { kind: citation.kind, text: citation.kind === 'practice' ? `${showCitation(citation)}: ${citation.text}` : citation.text };
+    const { kind, text, document, edition, clause, fromMemory } = citation;
+    return { kind, text, document, edition, clause, ...(fromMemory && { fromMemory }) };
+}

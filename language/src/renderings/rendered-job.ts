@@ -1,0 +1,17 @@
+import type { ReportedFinding } from '../core/finding.js';
+import type { Part } from '../engines/parts/part.js';
+import type { Block } from '../model/block.js';
+import type { Job } from '../model/job.js';
+import type { RuleSet } from '../rule-sets/index.js';
+
+/** What a rendering reads of an analysed job; `analyze` gives jobs that have all of it. */
+export interface RenderedJob {
+    readonly job: Job;
+    readonly results: { readonly parts: readonly Part[] };
+    readonly ruleSets: readonly RuleSet[];
+    readonly findings: readonly ReportedFinding[];
+}
+
+/** Whether every block of the job could be read; else a list made of it may lack parts. */
+export const isReadWhole = (job: Job): boolean => isBlockWhole(job.block);
+const isBlockWhole = (block: Block): boolean => block.isWhole && block.children.every(isBlockWhole);

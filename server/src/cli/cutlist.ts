@@ -1,0 +1,136 @@
+import path from 'node:path';
+import type { Analysis } from '../../../language/src/analyze.js';
+import { nearestName } from '../../../language/src/core/nearest.js';
+import type { ReportedFinding } from '../../../language/src/core/finding.js';
+import { cutListDocument, jobGroups, jobName } from '../../../language/src/renderings/cut-list-document.js';
+import { cutListExport } from '../../../language/src/renderings/cut-list-json.js';
+import { cutListCsv } from '../../../language/src/renderings/cut-list-tables.js';
+import { Places } from '../../../language/src/renderings/findings-text.js';
+import { documentMarkdown } from '../../../language/src/renderings/markdown.js';
+import { documentText } from '../../../language/src/renderings/report-text.js';
+import { stockPlanCsv } from '../../../language/src/renderings/stock-plan-tables.js';
+import { showCount } from '../../../language/src/renderings/show-figures.js';
+import { showList } from '../../../language/src/core/show.js';
+import type { PlannedStock } from '../../../language/src/renderings/stock-tasks.js';
+import { HighsInProcess } from '../solver/highs.js';
+import type { ParsedArguments } from './arguments.js';
+import type { Command } from './command.js';
+import { widthOf, type Console } from './console.js';
+import { usageFailure } from './exit-codes.js';
+import { exitCodeFor, failOnOption, rootOption } from './fail-on.js';
+import { findFiles, shown } from './files.js';
+import { openWorkspace, type CheckedFile, type Workspace } from './workspace.js';
+import { planJobStock } from './stock-planning.js';
+import { writeWhole } from './written-file.js';
+
+type JobAnalysis = Analysis['jobs'][number];
+interface ListedJob { readonly file: CheckedFile; readonly analysis: JobAnalysis; readonly planned?: readonly PlannedStock[] }
+
+export const cutlist: Command = {
+    name: 'cutlist', takes: 'FILES…', summary: 'Print the cut list and the stock plan of the jobs in the files.',
+    doc: [
+        'The list is grouped as the saw is set up: by stock and section, longest piece first. The stock plan says which boards to pull and how to cut them at least cost, whether that is proven, and what could not be planned.',
+        'A job with errors still gives what is sound of it; the exit code says that something is wrong.',
+        'As csv the cut list alone is printed. With --stock and --out the stock plan is written beside it, as FILE-stock-plan.csv.',
+    ],
+    options: [
+        { name: 'job', value: 'NAME', doc: 'Only the job of this name.' },
+        { name: 'format', value: 'FORMAT', choices: ['text', 'markdown', 'csv', 'json'], doc: 'text (default), markdown, csv or json.' },
+        { name: 'out', value: 'FILE', doc: 'Write to a file instead of the terminal.' },
+        { name: 'stock', isNegatable: true, doc: 'Whether to plan the stock. Default: yes, but not for csv.' },
+        { name: 'seconds', value: 'N', doc: 'Longest time for the stock plan of one job; past it the quick plan stands. Default: 20.' },
+        failOnOption, rootOption,
+    ],
+    examples: ['hotroom cutlist birch-point.hotroom', 'hotroom cutlist birch-point.hotroom --format csv --stock --out birch-point.csv'],
+    async run(args, console) {
+        if (args.files.length === 0) throw usageFailure('hotroom cutlist wants job files.');
+        const format = args.value('format') ?? 'text';
+        const out = args.value('out');
+        const wantsStock = args.flag('stock') ?? format !== 'csv';
+        if (format === 'csv' && wantsStock && out === undefined) throw usageFailure('Two tables do not go into one csv. Give --out FILE for both, or leave --stock out.');
+        const seconds = secondsOf(args);
+        const workspace = await openWorkspace(findFiles(args.files, console.cwd, args.value('root')), console.cwd);
+        for (const remark of workspace.remarks) console.stderr.write(`hotroom: ${remark}\n`);
+        const jobs = await planned(chosenJobs(workspace, args), wantsStock ? seconds : undefined);
+        const files = render(jobs, workspace, format, console, out);
+        for (const [name, text] of files) if (name === undefined) console.stdout.write(text); else writeWhole(path.resolve(console.cwd, name), text, name);
+        const findings = [...new Set(jobs.map(({ file }) => file))].flatMap(({ analysis }) => analysis.findings.filter(finding => concerns(finding, analysis, jobs)));
+        warn(findings, console);
+        for (const line of jobs.flatMap(unplanned)) console.stderr.write(`hotroom: ${line}\n`);
+        return exitCodeFor(findings, args);
+    },
+};
+
+function secondsOf(args: ParsedArguments): number {
+    const written = args.value('seconds');
+    if (written === undefined) return 20;
+    const seconds = Number(written);
+    if (!(seconds > 0 && seconds <= 86_400)) throw usageFailure(`--seconds wants a number above 0, up to a day, not ${shown(written)}.`);
+    return seconds;
+}
+
+function chosenJobs({ files }: Workspace, args: ParsedArguments): readonly ListedJob[] {
+    const all = files.flatMap(file => file.analysis.jobs.map(analysis => ({ file, analysis })));
+    const name = args.value('job');
+    if (name === undefined) {
+        if (all.length === 0) throw usageFailure(`There is no job in ${showList(files.map(file => shown(file.name)))}.`);
+        return all;
+    }
+    const chosen = all.filter(({ analysis }) => jobName(analysis.job) === name);
+    if (chosen.length > 0) return chosen;
+    const names = all.map(({ analysis }) => jobName(analysis.job));
+    const meant = nearestName(name, names);
+    throw usageFailure(`There is no job called ${shown(name)}.${meant !== undefined ? ` Is ${meant} meant?` : names.length > 0 ? ` There ${names.length === 1 ? 'is' : 'are'} ${showList(names)}.` : ''}`);
+}
+
+async function planned(jobs: readonly ListedJob[], seconds: number | undefined): Promise<readonly ListedJob[]> {
+    if (seconds === undefined) return jobs;
+    const solver = new HighsInProcess();
+    const done: ListedJob[] = [];
+    for (const job of jobs) done.push({ ...job, planned: await planJobStock(job.analysis, solver, seconds) });
+    return done;
+}
+
+/** Texts with the file each goes to; without a name it goes to the terminal. */
+function render(jobs: readonly ListedJob[], { sources }: Workspace, format: string, console: Console, out: string | undefined): readonly (readonly [string | undefined, string])[] {
+    const places = new Places(sources);
+    const showPlace = places.showLine.bind(places);
+    const documents = () => jobs.map(({ file, analysis, planned: plan }) => cutListDocument(analysis, plan, { catalogues: file.catalogues, showPlace }));
+    switch (format) {
+        case 'json': return [[out, `${JSON.stringify(cutListExport(jobs.map(({ analysis, planned: plan }) => ({ analysis, ...(plan && { planned: plan }), showFile: sources.nameOf }))), undefined, 2)}\n`]];
+        case 'markdown': return [[out, documents().map(documentMarkdown).join('\n')]];
+        case 'csv': {
+            const list = cutListCsv(jobs.map(({ analysis: { job, results } }) => ({ job: jobName(job), groups: jobGroups(job, results.parts), options: { unit: job.unit, showPlace } })));
+            const plans = jobs.flatMap(({ analysis, planned: plan }) => plan ? [{ job: jobName(analysis.job), planned: plan, unit: analysis.job.unit }] : []);
+            return plans.length > 0 && out !== undefined ? [[out, list], [besideName(out), stockPlanCsv(plans)]] : [[out, list]];
+        }
+        default: {
+            // a file has no width of its own, whatever terminal it was made in
+            const width = out === undefined ? widthOf(console.stdout) : widthOf({ write: console.stdout.write });
+            return [[out, documents().map(document => documentText(document, width)).join('\n\n')]];
+        }
+    }
+}
+
+const besideName = (out: string): string => {
+    const { dir, name, ext } = path.parse(out);
+    return path.join(dir, `${name}-stock-plan${ext === '' ? '.csv' : ext}`);
+};
+
+/** Findings of the text as a whole and of the listed jobs; those of other jobs in the file are another list's. */
+function concerns(finding: ReportedFinding, analysis: Analysis, jobs: readonly ListedJob[]): boolean {
+    const owner = analysis.jobs.find(job => job.findings.includes(finding) || isWithin(finding, job));
+    return owner === undefined || jobs.some(job => job.analysis === owner);
+}
+const isWithin = ({ at }: ReportedFinding, { job }: JobAnalysis): boolean => at.uri === job.block.span.uri && at.start >= job.block.span.start && at.end <= job.block.span.end;
+
+function warn(findings: readonly ReportedFinding[], { stderr }: Console): void {
+    const errors = findings.filter(({ severity }) => severity === 'error').length;
+    if (errors > 0) stderr.write(`hotroom: the list stands with ${showCount(errors, 'error')}. Do not cut before ${errors === 1 ? 'it is' : 'they are'} settled; hotroom check says what is wrong.\n`);
+}
+
+/** What the stock plan leaves out: a csv has no room to say so, and a piece nobody cut is found on site. */
+function unplanned({ analysis: { job }, planned: plans = [] }: ListedJob): string[] {
+    const pieces = plans.reduce((total, { request, plan, parts }) => total + (request ? plan?.unplaceable ?? [] : parts).reduce((count, piece) => count + piece.count, 0), 0);
+    return pieces === 0 ? [] : [`the stock plan of ${shown(jobName(job))} leaves out ${showCount(pieces, 'piece')}; the list without --format csv says which and why.`];
+}

@@ -1,0 +1,111 @@
+import { existsSync, realpathSync } from 'node:fs';
+import { URI, type LangiumDocument } from 'langium';
+import { analyze, type Analysis } from '../../../language/src/analyze.js';
+import type { FindingSources } from '../../../language/src/renderings/findings-text.js';
+import type { Block } from '../../../language/src/model/block.js';
+import { createHotroomServices, type HotroomServices, type HotroomSharedServices } from '../../../language/src/syntax/module.js';
+import { displayName, isBelow, readText, type JobFile } from './files.js';
+
+/** One file that was asked for, analysed. */
+export interface CheckedFile {
+    readonly name: string;
+    readonly uri: string;
+    readonly analysis: Analysis;
+    /** Catalogues of the file and of every file it uses. */
+    readonly catalogues: readonly Block<'catalogue'>[];
+}
+
+export interface Workspace {
+    /** In the order asked for. */
+    readonly files: readonly CheckedFile[];
+    /** Files that were read only because another uses them. */
+    readonly used: readonly CheckedFile[];
+    readonly sources: FindingSources;
+    /** Links that lead out of the root and were not followed, as sentences. */
+    readonly remarks: readonly string[];
+}
+
+/** Reads the files and all they use, each root with services of its own, and analyses them. */
+export async function openWorkspace(files: readonly JobFile[], cwd: string): Promise<Workspace> {
+    const realCwd = realpathSync(cwd);
+    const texts = new Map<string, string>();
+    const names = new Map<string, string>();
+    const remarks: string[] = [];
+    const checked = new Map<string, CheckedFile>();
+    const used: CheckedFile[] = [];
+    for (const root of new Set(files.map(file => file.root))) {
+        const folder = new RootFolder(root, realCwd);
+        const own = files.filter(file => file.root === root);
+        const documents = own.map(file => folder.add(URI.file(file.path), file.path, file.name));
+        folder.addUsed();
+        await folder.build();
+        for (const [uri, name] of folder.names) names.set(uri, name);
+        for (const [uri, text] of folder.texts) texts.set(uri, text);
+        remarks.push(...folder.remarks);
+        documents.forEach((document, index) => { const file = own[index]; if (file) checked.set(file.path, folder.check(document)); });
+        const asked = new Set(documents.map(document => document.uri.toString()));
+        used.push(...folder.documents().filter(document => !asked.has(document.uri.toString())).map(document => folder.check(document)));
+    }
+    return {
+        files: files.flatMap(file => checked.get(file.path) ?? []), used, remarks,
+        sources: { textOf: uri => texts.get(uri), nameOf: uri => names.get(uri) ?? uri },
+    };
+}
+
+class RootFolder {
+    readonly names = new Map<string, string>();
+    readonly texts = new Map<string, string>();
+    readonly remarks: string[] = [];
+    private readonly shared: HotroomSharedServices;
+    private readonly hotroom: HotroomServices;
+
+    constructor(private readonly root: string, private readonly cwd: string) {
+        ({ shared: this.shared, hotroom: this.hotroom } = createHotroomServices());
+        this.shared.workspace.Imports.roots = [URI.file(root)];
+    }
+
+    add(uri: URI, path: string, name: string): LangiumDocument {
+        const text = readText(path, name);
+        const document = this.shared.workspace.LangiumDocumentFactory.fromString(text, uri);
+        this.shared.workspace.LangiumDocuments.addDocument(document);
+        this.names.set(uri.toString(), name);
+        this.texts.set(uri.toString(), text);
+        return document;
+    }
+
+    documents(): readonly LangiumDocument[] {
+        return this.shared.workspace.LangiumDocuments.all.toArray();
+    }
+
+    /** Adds what the documents use, and what those use, as far as it lies in the root. A file that is not there is a finding, not a failure. */
+    addUsed(): void {
+        const queue = [...this.documents()];
+        for (let document = queue.shift(); document; document = queue.shift()) {
+            for (const { target } of this.shared.workspace.Imports.uses(document)) {
+                if (target.kind !== 'file' || this.shared.workspace.LangiumDocuments.hasDocument(target.uri) || !existsSync(target.uri.fsPath)) continue;
+                const name = displayName(target.uri.fsPath, this.cwd);
+                const real = realpathSync(target.uri.fsPath);
+                if (isBelow(this.root, real)) queue.push(this.add(target.uri, real, name));
+                else if (!this.names.has(target.uri.toString())) {
+                    this.names.set(target.uri.toString(), name);
+                    this.remarks.push(`${name} is a link that leads out of the root and was not read.`);
+                }
+            }
+        }
+    }
+
+    build(): Promise<void> {
+        return this.shared.workspace.DocumentBuilder.build([...this.documents()]);
+    }
+
+    check(document: LangiumDocument): CheckedFile {
+        const uri = document.uri.toString();
+        const analysis = analyze(document, this.hotroom);
+        const dependencies = this.shared.workspace.Imports.dependencies(document);
+        const others = this.documents().filter(other => dependencies.has(other.uri.toString()));
+        return {
+            name: this.names.get(uri) ?? uri, uri, analysis,
+            catalogues: [...analysis.file.catalogues, ...others.flatMap(other => analyze(other, this.hotroom).file.catalogues)],
+        };
+    }
+}
