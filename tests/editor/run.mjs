@@ -13,6 +13,7 @@ import { checkAccessibility } from './accessibility.mjs';
 import { findBrowser } from './browser.mjs';
 import { fetchHost } from './fetch-host.mjs';
 import { cutNetwork } from './network.mjs';
+import { pageSteps } from './page-steps.mjs';
 import { here, root, screens } from './paths.mjs';
 import { Steps } from './steps.mjs';
 import { themes, waitFor, Workbench } from './workbench.mjs';
@@ -74,6 +75,7 @@ const allRows = list => list.tables.flatMap(table => table.rows);
 const rowsIn = frame => frame.locator('tbody tr[data-row]:not([hidden])');
 
 try {
+    await pageSteps(steps);
     await steps.step('the package installs', () => workbench.install(vsix), { needed: true });
     await steps.step('the workbench opens the folder in Restricted Mode', async () => {
         await workbench.open();
