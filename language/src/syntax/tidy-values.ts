@@ -1,5 +1,5 @@
 import type { SyntaxProblem } from './problem.js';
-import { endOf, insertedToken, touches, withType, type Token, type TokenTypes } from './token-list.js';
+import { endOf, insertedToken, isWordLike, touches, withType, type Token, type TokenTypes } from './token-list.js';
 
 type Report = (problem: Omit<SyntaxProblem, 'damages'>) => void;
 
@@ -186,7 +186,7 @@ class ValueReader {
     }
 
     private isWordLike(token: Token): boolean {
-        return token.tokenType === this.types.word || token.image === 'x' || token.image === 'to';
+        return isWordLike(token, this.types);
     }
     private current(): Token | undefined { return this.tokens[this.at]; }
     private peek(ahead: number): Token | undefined { return this.tokens[this.at + ahead]; }

@@ -1,15 +1,10 @@
 import { nearestName } from '../core/nearest.js';
 import { beginsFact, blocksIn, definitionOf, isBlockKind, propertiesOf, type BlockKind } from '../vocabulary/index.js';
 import type { SyntaxProblem } from './problem.js';
+import { headerBefore, readSegment, type Segment } from './segments.js';
+import { keysOfBody, kindToldByBody } from './told-by-body.js';
 import { tidyValues } from './tidy-values.js';
-import { endOf, insertedToken, withImage, withType, type Token, type TokenTypes } from './token-list.js';
-
-/** Facts of one line or between two separators, and what ended them. */
-interface Segment {
-    readonly tokens: readonly Token[];
-    readonly end: 'line' | 'open' | 'close' | 'file';
-    readonly endToken: Token | undefined;
-}
+import { endOf, insertedToken, isWordLike, withImage, withType, type Token, type TokenTypes } from './token-list.js';
 
 /** A block that is open while the list is read. */
 interface Open {
@@ -45,7 +40,7 @@ class Structure {
         let at = 0;
         let last: Segment | undefined;
         while (at < this.tokens.length) {
-            const { segment, next } = this.segmentAt(at);
+            const { segment, next } = readSegment(this.tokens, at, this.types, this.stack.map(open => open.kind));
             this.place(segment);
             at = next;
             if (segment.tokens.length > 0 || segment.end === 'open') last = segment;
@@ -58,42 +53,6 @@ class Structure {
     private get top(): Open { return this.stack.at(-1) ?? { kind: 'file', key: undefined, header: [], isDropped: false }; }
     /** The block the next fact stands in; dropped braces do not count. */
     private get context(): string { return this.stack.findLast(open => !open.isDropped)?.kind ?? 'file'; }
-
-    private segmentAt(start: number): { segment: Segment; next: number } {
-        const tokens: Token[] = [];
-        let depth = 0;
-        for (let i = start; i < this.tokens.length; i++) {
-            const token = this.tokens[i];
-            if (!token) break;
-            if (token.tokenType === this.types.openBrace) return { segment: { tokens, end: 'open', endToken: token }, next: i + 1 };
-            if (token.tokenType === this.types.closeBrace) return { segment: { tokens, end: 'close', endToken: token }, next: i + 1 };
-            if (token.tokenType === this.types.lineEnd) {
-                if (tokens.length === 0) continue;
-                if (this.lineGoesOn(tokens, depth, i)) continue;
-                return { segment: { tokens, end: 'line', endToken: token }, next: i + 1 };
-            }
-            if (token.image === '(') depth++;
-            if (token.image === ')') depth = Math.max(0, depth - 1);
-            tokens.push(token);
-        }
-        return { segment: { tokens, end: 'file', endToken: undefined }, next: this.tokens.length };
-    }
-
-    /** A line goes on inside brackets and after a comma, unless the next line plainly begins a fact of its own. */
-    private lineGoesOn(tokens: readonly Token[], depth: number, at: number): boolean {
-        if (this.tokens[at]?.image === ';') return false;
-        const isAfterComma = tokens.at(-1)?.image === ',';
-        if (depth === 0 && !isAfterComma) return false;
-        let i = at;
-        while (this.tokens[i]?.tokenType === this.types.lineEnd) i++;
-        const next = this.tokens[i];
-        if (!next) return false;
-        if (next.tokenType === this.types.closeBrace || next.tokenType === this.types.openBrace) return false;
-        if (depth > 0 && !isAfterComma && this.isWord(next) && !/^[-+*/(]$/.test(tokens.at(-1)?.image ?? '')) return false;
-        const following = this.tokens[i + 1];
-        return !(this.isWord(next) && this.stack.some(open => beginsFact(open.kind, next.image)) && following !== undefined
-            && following.image !== ',' && following.tokenType !== this.types.lineEnd);
-    }
 
     private place(segment: Segment): void {
         const pieces = this.split(segment);
@@ -167,41 +126,17 @@ class Structure {
         if (!key || beginsFact(this.context, key.image)) return undefined;
         const kinds = blocksIn(this.context);
         const meant = kinds.find(one => one === nearestName(key.image, kinds));
-        const inside = this.keysOfBody(tokens.at(-1));
+        const inside = keysOfBody(this.tokens, tokens.at(-1), this.types);
         if (meant !== undefined && 2 * inside.filter(word => beginsFact(meant, word)).length >= inside.length) {
             this.report('unknown-word', key, [], `‘${key.image}’ is not known ${this.context === 'file' ? 'at the top of a file' : `in a ${this.context.replaceAll('_', ' ')}`}. Is ${meant} meant?`,
                 { title: `Write ${meant}`, edits: [{ start: key.startOffset, end: endOf(key), newText: meant }] });
             return [withImage(key, this.types.word, meant), ...rest];
         }
-        const kind = this.kindToldByBody(tokens.at(-1));
+        const kind = kindToldByBody(this.tokens, tokens.at(-1), this.context, this.types);
         if (!kind) return undefined;
         this.report('kind-missing', key, [], `‘${key.image}’ does not say what it is. Put ${kind} before it.`,
             { title: `Put ${kind} before it`, edits: [{ start: key.startOffset, end: key.startOffset, newText: `${kind} ` }] });
         return [withImage(key, this.types.word, kind), ...tokens];
-    }
-
-    /** The one kind of block that may stand here and knows every fact of the body that follows the brace after `last`. */
-    private kindToldByBody(last: Token | undefined): BlockKind | undefined {
-        const keys = this.keysOfBody(last);
-        if (keys.length === 0) return undefined;
-        const fitting = blocksIn(this.context).filter(kind => keys.every(key => beginsFact(kind, key)));
-        return fitting.length === 1 ? fitting[0] : undefined;
-    }
-
-    private keysOfBody(last: Token | undefined): readonly string[] {
-        const keys: string[] = [];
-        let depth = 0;
-        let isStart = false;
-        for (let i = last ? this.tokens.indexOf(last) + 1 : 0; i < this.tokens.length; i++) {
-            const token = this.tokens[i];
-            if (!token) break;
-            if (token.tokenType === this.types.openBrace) { depth++; isStart = true; continue; }
-            if (token.tokenType === this.types.closeBrace) { depth--; isStart = true; if (depth <= 0) break; continue; }
-            if (token.tokenType === this.types.lineEnd) { isStart = true; continue; }
-            if (isStart && depth === 1 && this.isWord(token)) keys.push(token.image);
-            isStart = false;
-        }
-        return keys;
     }
 
     private emitFact(tokens: readonly Token[]): void {
@@ -309,7 +244,7 @@ class Structure {
 
     private openWithoutHeader(brace: Token | undefined): void {
         if (!brace) return;
-        const header = this.headerBefore(brace);
+        const header = headerBefore(this.tokens, brace, this.context, this.types);
         if (header) {
             this.report('brace-on-its-own-line', brace, [], `The { of a block stands on the line of its header.`,
                 { title: 'Move { to the header', edits: [{ start: endOf(header.at(-1) ?? brace), end: endOf(brace), newText: ' {' }] });
@@ -318,7 +253,7 @@ class Structure {
             return;
         }
         const before = this.tokens[this.tokens.indexOf(brace) - 1];
-        const kind = this.kindToldByBody(before);
+        const kind = kindToldByBody(this.tokens, before, this.context, this.types);
         if (kind && definitionOf(kind).name !== 'required') {
             this.report('kind-missing', brace, [], `This block does not say what it is. Put ${kind} before {.`, { title: `Put ${kind} before it`, edits: [{ start: brace.startOffset, end: brace.startOffset, newText: `${kind} ` }] });
             this.openBlock([withImage(brace, this.types.word, kind)], brace);
@@ -326,21 +261,6 @@ class Structure {
         }
         this.report('brace-without-partner', brace, [this.top.key?.startOffset ?? -1], 'This { has no header. Write what the block is before it, such as bench upper on back {.');
         this.push({ kind: '', key: brace, header: [], isDropped: true });
-    }
-
-    /** The header on the line before, when the fact last written is a block that still lacks its brace. */
-    private headerBefore(brace: Token): readonly Token[] | undefined {
-        const i = this.tokens.indexOf(brace);
-        const header: Token[] = [];
-        let at = i - 1;
-        while (this.tokens[at]?.tokenType === this.types.lineEnd) at--;
-        for (; at >= 0; at--) {
-            const token = this.tokens[at];
-            if (!token || token.tokenType === this.types.lineEnd || token.tokenType === this.types.openBrace || token.tokenType === this.types.closeBrace) break;
-            header.unshift(token);
-        }
-        const [key] = header;
-        return key && isBlockKind(key.image) && blocksIn(this.context).includes(key.image) ? header : undefined;
     }
 
     private closeAtEnd(last: Segment | undefined): void {
@@ -375,7 +295,7 @@ class Structure {
     }
 
     private push(open: Open): void { this.stack.push(open); }
-    private isWord(token: Token): boolean { return token.tokenType === this.types.word || token.image === 'x' || token.image === 'to'; }
+    private isWord(token: Token): boolean { return isWordLike(token, this.types); }
 
     private report(id: SyntaxProblem['id'], token: Token, damages: readonly number[], message: string, fix?: SyntaxProblem['fix'], end = Math.max(endOf(token), token.startOffset + 1)): void {
         this.problems.push({ id, message, start: token.startOffset, end, damages, ...(fix && { fix }) });

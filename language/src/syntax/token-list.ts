@@ -11,6 +11,8 @@ export interface TokenTypes {
 }
 
 export const endOf = (token: Token): number => token.startOffset + token.image.length;
+/** A word, or one of the two words that are operators where their neighbours make them so. */
+export const isWordLike = (token: Token, types: TokenTypes): boolean => token.tokenType === types.word || token.image === 'x' || token.image === 'to';
 export const touches = (left: Token, right: Token): boolean => endOf(left) === right.startOffset;
 
 /** A token of no width, put where the text lacks one. */
