@@ -16,7 +16,7 @@ function run(kind: 'blind' | 'chattering'): Report {
     const output = join(folder, 'report.json');
     try {
         spawnSync(process.execPath, ['node_modules/vitest/vitest.mjs', 'run', 'tests/rules', '--exclude', '**/registry.test.ts', '--reporter=json', `--outputFile=${output}`], {
-            cwd: root, stdio: 'ignore', env: { ...process.env, HOTROOM_SABOTAGE: kind, HOTROOM_FULL: '' },
+            cwd: root, stdio: 'ignore', env: { ...process.env, HOTROOM_SABOTAGE: kind },
         });
         return JSON.parse(readFileSync(output, 'utf8')) as Report;
     } finally {

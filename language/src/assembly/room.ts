@@ -23,7 +23,7 @@ export function roomShell(job: Job): RoomShell | undefined {
     const system = room?.values.system?.value.block;
     const { width, depth, height } = room?.values ?? {};
     if (!room || !system || !width || !depth || !height) return undefined;
-    const { lining, core, modules, engagement, corners, plate, plate_set_in: setIn, made_to_measure: madeToMeasure, joint } = system.values;
+    const { lining, core, modules, engagement, corners, plate, plate_set_in: setIn, made_to_measure: madeToMeasure } = system.values;
     const plateStock = stockOf(plate?.value);
     if (!lining || !core || !modules || !engagement || !corners || !plateStock || !setIn) return undefined;
     const hidden: readonly Wall[] = room.values.no_facing?.value ?? [];
@@ -32,7 +32,7 @@ export function roomShell(job: Job): RoomShell | undefined {
     const thickness = Object.fromEntries(walls.map(wall => [wall, thicknessOf(wallLayers[wall])])) as WallThickness;
     const ceilingThickness = thicknessOf(ceilingLayers);
     const panelSystem: PanelSystem = {
-        modules: modules.value, engagement: engagement.value, joint: joint?.value ?? 'tongue',
+        modules: modules.value, engagement: engagement.value,
         plate: { section: plateStock.section, setIn: setIn.value, stock: plateStock.stock, ...given({ nominal: plateStock.nominal, longestPiece: plateStock.longest }) },
         ...given({ madeToMeasure: madeToMeasure?.value }),
     };
