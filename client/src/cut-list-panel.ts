@@ -135,7 +135,7 @@ export class CutListPanel implements vscode.Disposable {
         switch (answer.kind) {
             case 'document': {
                 this.#picture = { number: (this.#picture?.number ?? 0) + 1, document: answer.document };
-                this.#panel.title = `Cut List: ${answer.document.title}`;
+                this.#panel.title = answer.document.title;
                 this.#showPicture();
                 break;
             }

@@ -10,7 +10,7 @@ const position = z.object({ line: index, character: index });
 
 const placeSchema = z.object({ uri: name, range: z.object({ start: position, end: position }) });
 
-const columnSchema = z.object({ id: name, label: z.string(), align: z.enum(['start', 'end']) });
+const columnSchema = z.object({ id: name, label: z.string(), align: z.enum(['start', 'end']), isProse: z.optional(z.boolean()) });
 
 const rowSchema = z.object({
     cells: z.array(z.object({ text: z.string(), sort: z.optional(z.number()) })),

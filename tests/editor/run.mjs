@@ -70,8 +70,16 @@ const placeOf = text => {
     if (line < 0) throw new Error(`${expected.file} holds no "${text}".`);
     return [line + 1, lines[line].indexOf(text) + 2];
 };
-const printedList = () => JSON.parse(execFileSync(process.execPath, [path.join(root, 'dist/cli.cjs'), 'cutlist', mine, '--format', 'json'], { encoding: 'utf8' }));
-const allRows = list => list.tables.flatMap(table => table.rows);
+/** What the command line prints of the saved job. */
+const printed = format => execFileSync(process.execPath, [path.join(root, 'dist/cli.cjs'), 'cutlist', expected.file, '--format', format], { cwd: workbench.workspace, encoding: 'utf8' });
+const printedParts = () => JSON.parse(printed('json')).jobs[0].parts;
+/** Rows of all tables: the lines of a Markdown table but for its two of heading. */
+const printedRows = () => printed('markdown').split('\n').filter(line => line.startsWith('| ')).length - 2 * printed('markdown').split('\n').filter(line => line.startsWith('| ---')).length;
+const lineOfPart = mark => {
+    const part = printedParts().find(candidate => candidate.mark === mark);
+    assert.ok(part?.at, `the command line prints ${mark} and its source`);
+    return fs.readFileSync(mine, 'utf8').slice(0, part.at.start).split('\n').length;
+};
 const rowsIn = frame => frame.locator('tbody tr[data-row]:not([hidden])');
 
 try {
@@ -140,31 +148,31 @@ try {
         await workbench.run(expected.showCutList);
         frame = await workbench.webview();
         await frame.locator('h1', { hasText: expected.jobTitle }).waitFor();
-        const wanted = allRows(printedList()).length;
-        assert.ok(wanted > 0, 'the command line prints rows');
-        assert.equal(await rowsIn(frame).count(), wanted, 'rows on the page');
-        return `${wanted} rows`;
+        const parts = printedParts();
+        assert.ok(parts.length > 0, 'the command line prints parts');
+        assert.deepEqual(await marksIn(frame), parts.map(part => part.mark));
+        assert.equal(await rowsIn(frame).count(), printedRows(), 'rows on the page');
+        return `${parts.length} parts, ${printedRows()} rows`;
     }, { needed: true });
     await steps.step('the keyboard alone leads from a row to its source line', async () => {
-        const row = await walkToRow(frame, 2);
-        const wanted = allRows(printedList())[row]?.at;
-        assert.ok(wanted, 'the row has a source');
+        const mark = await walkToRow(frame, 2);
         await keys.press('Enter');
-        await page.locator('#status\\.editor\\.selection', { hasText: `Ln ${wanted.range.end.line + 1}` }).waitFor();
         await waitFor(() => page.evaluate(() => document.activeElement?.closest('.monaco-editor') !== null), 'the editor to hold the keyboard');
-        return `line ${wanted.range.start.line + 1}`;
+        await keys.press('ArrowLeft'); // to the start of what is selected
+        await page.locator('#status\\.editor\\.selection', { hasText: `Ln ${lineOfPart(mark)},` }).waitFor();
+        return `${mark}, line ${lineOfPart(mark)}`;
     });
     await steps.step('the cursor in the source lights up its rows', async () => {
-        const place = allRows(printedList()).find(row => row.at)?.at;
-        await workbench.goTo(place.range.start.line + 1, place.range.start.character + 1);
-        await frame.locator('tbody tr[aria-current="true"]').first().waitFor();
+        const { mark } = printedParts()[0];
+        await workbench.goTo(lineOfPart(mark), 6);
+        await frame.locator('tbody tr[aria-current="true"]', { hasText: mark }).first().waitFor();
     });
     await steps.step('a header sorts and the filter narrows, both said aloud', async () => {
         const header = frame.locator('thead th').first();
         await header.locator('button').click();
         assert.equal(await header.getAttribute('aria-sort'), 'ascending');
         await frame.locator('.said', { hasText: /^Sorted by/ }).waitFor();
-        const word = (await rowsIn(frame).last().locator('th').innerText()).trim();
+        const word = printedParts()[0].mark;
         const before = await rowsIn(frame).count();
         await frame.locator('#filter').fill(word);
         const after = await rowsIn(frame).count();
@@ -179,11 +187,12 @@ try {
         await frame.getByRole('button', { name: 'Save CSV' }).click();
         const input = page.locator('.quick-input-widget input').first();
         await input.waitFor();
-        if (printedList().csv.length > 1) await keys.press('Enter'); // which of the lists
+        await page.locator('.quick-input-list .monaco-list-row', { hasText: 'cut-list' }).first().waitFor(); // which of the two lists
+        await keys.press('Enter');
         const name = await waitFor(async () => /[^/]+\.csv$/.exec(await input.inputValue())?.[0], 'the save dialog to name a file');
         await keys.press('Enter');
         const file = path.join(workbench.workspace, name);
-        const wanted = printedList().csv[0].text;
+        const wanted = printed('csv');
         await waitFor(() => fs.readFileSync(file, 'utf8') === wanted, 'the file to hold what the command line prints');
         await frame.locator('.said', { hasText: expected.saved }).waitFor();
         return name;
@@ -227,7 +236,7 @@ try {
         await page.locator('.tab', { hasText: expected.jobTitle }).waitFor();
         frame = await waitFor(() => workbench.webview(), 'the page');
         await frame.locator('h1', { hasText: expected.jobTitle }).waitFor();
-        assert.equal(await rowsIn(frame).count(), allRows(printedList()).length);
+        assert.equal(await rowsIn(frame).count(), printedRows());
     });
     await steps.step('no request left this machine', () => assert.deepEqual([...new Set(workbench.outside)], []));
     await steps.step('no error in the extension host or in the extension\'s log, and nothing popped up', async () => {
@@ -244,13 +253,20 @@ try {
 }
 process.exitCode = steps.close();
 
-/** Tabs from wherever the keyboard is into the page's rows, then down. @returns the index of the row it ends on. */
+/** Tabs from wherever the keyboard is into the page's rows, then down. @returns the mark of the row it ends on. */
 async function walkToRow(frame, down) {
-    const held = () => frame.evaluate(() => document.activeElement?.getAttribute('data-row') ?? null);
+    const held = () => frame.evaluate(() => document.activeElement?.closest('tr[data-row]')?.querySelector('th')?.textContent ?? null);
     for (let presses = 0; (await held()) === null; presses++) {
         if (presses > 40) throw new Error('Tab does not reach a row.');
         await keys.press('Tab');
     }
     for (let index = 0; index < down; index++) await keys.press('ArrowDown');
-    return Number(await held());
+    return await held();
+}
+
+/** The first column of every table that lists parts, in the order shown. */
+async function marksIn(frame) {
+    return await frame.locator('table').evaluateAll(tables => tables
+        .filter(table => table.querySelector('thead th')?.textContent === 'Mark')
+        .flatMap(table => [...table.querySelectorAll('tbody th')].map(cell => cell.textContent)));
 }

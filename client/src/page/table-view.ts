@@ -12,6 +12,9 @@ export interface TableEvents {
     readonly onLeave: (direction: 'up' | 'down') => void;
 }
 
+/** Characters past which any cell may break into lines; shorter ones keep a row one line high. */
+const longText = 48;
+
 export class TableView {
     readonly root: HTMLElement;
     readonly #table: Table;
@@ -106,11 +109,12 @@ export class TableView {
         const made = element('tr', {
             class: row.at ? 'leads' : '',
             attributes: { 'data-row': String(index) },
-            children: row.cells.map((cell, column) => {
-                const look = this.#table.columns[column]?.align ?? 'start';
-                return column === 0
-                    ? element('th', { class: look, text: cell.text, attributes: { scope: 'row' } })
-                    : element('td', { class: look, text: cell.text });
+            children: row.cells.map(({ text }, index) => {
+                const column = this.#table.columns[index];
+                const look = column?.align ?? 'start';
+                if (index === 0) return element('th', { class: look, text, attributes: { scope: 'row' } });
+                const mayBreak = text.length > longText || (column?.isProse === true && text.length > longText / 2);
+                return element('td', { class: mayBreak ? `${look} long` : look, text });
             }),
         });
         made.tabIndex = -1;
