@@ -1,0 +1,22 @@
+import type { LangiumDocument } from 'langium';
+import type { CodeLensProvider } from 'langium/lsp';
+import type { CodeLens } from 'vscode-languageserver';
+import { lensesOf } from '../../../language/src/editing/lenses.js';
+import type { HotroomServerServices } from '../services.js';
+
+/** The command of the editor that shows a cut list; an editor without it shows the line all the same. */
+const showCutList = 'hotroom.showCutList';
+
+export class HotroomCodeLenses implements CodeLensProvider {
+    constructor(private readonly services: HotroomServerServices) {}
+
+    provideCodeLens(document: LangiumDocument): CodeLens[] {
+        const { Reader, Places } = this.services.editing;
+        const analysis = Reader.analysis(document);
+        const uri = document.uri.toString();
+        return (analysis ? lensesOf(analysis) : []).map(({ at, title, opens, job }) => ({
+            range: Places.range(at),
+            command: opens === 'nothing' ? { title, command: '' } : { title, command: showCutList, arguments: [{ uri, ...(job !== undefined && { job }) }] },
+        }));
+    }
+}

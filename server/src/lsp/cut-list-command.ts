@@ -1,0 +1,108 @@
+import { DocumentState, OperationCancelled, URI, type Cancellation, type LangiumDocument } from 'langium';
+import { LSPErrorCodes, ResponseError } from 'vscode-languageserver';
+import * as z from 'zod/mini';
+import type { Analysis, JobAnalysis } from '../../../language/src/analyze.js';
+import { planStock, planStockGreedy } from '../../../language/src/engines/stock/plan-stock.js';
+import type { IntegerSolver } from '../../../language/src/engines/stock/integer-solver.js';
+import type { Block } from '../../../language/src/model/block.js';
+import { cutListDocument, jobName } from '../../../language/src/renderings/cut-list-document.js';
+import { stockOffers } from '../../../language/src/renderings/stock-offers.js';
+import { planTasks, stockTasks, type PlannedStock } from '../../../language/src/renderings/stock-tasks.js';
+import type { TablesDocument } from '../../../language/src/renderings/tables-document.js';
+import type { HotroomServerServices, HotroomServerSharedServices } from '../services.js';
+import type { Progress } from './commands.js';
+import { OpenFiles } from './open-files.js';
+import { relativePath } from './relative-path.js';
+
+const subjectSchema = z.object({ uri: z.string().check(z.minLength(1)), job: z.optional(z.string().check(z.minLength(1))) });
+
+/** The list with lines and characters in place of offsets, as an editor shows it; `stale` when the file has errors now and this is the last list made without. */
+export type CutListAnswer = Record<string, unknown> & { readonly stale?: boolean };
+
+/** Past this the quick plan stands: nobody waits longer for a list that is made again at every save. */
+const planLimitMs = 20_000;
+
+/** Makes cut lists with their stock plans, off the keystroke. */
+export class CutLists {
+    /** The last list made without errors, by file and job. */
+    private readonly sound = new Map<string, CutListAnswer>();
+
+    constructor(private readonly services: HotroomServerSharedServices, private readonly solver: IntegerSolver | undefined) {}
+
+    /**
+     * @param argument `{ uri, job? }`; without a job the first of the file
+     * @returns the list, or null when the file has no such job
+     */
+    async make(argument: unknown, token: Cancellation.CancellationToken, progress: Progress): Promise<CutListAnswer | null> {
+        const subject = subjectSchema.safeParse(argument);
+        if (!subject.success) throw new ResponseError(LSPErrorCodes.RequestFailed, 'A cut list is asked for with the address of a file and, if need be, the name of a job.');
+        const document = await this.document(URI.parse(subject.data.uri), token);
+        const hotroom = this.services.ServiceRegistry.getServices(document.uri) as unknown as HotroomServerServices;
+        const analysis = hotroom.editing.Reader.analysis(document);
+        const job = analysis?.jobs.find(candidate => subject.data.job === undefined || jobName(candidate.job) === subject.data.job);
+        if (!analysis || !job) return null;
+        const key = `${document.uri.toString()} ${jobName(job.job)}`;
+        const hasErrors = analysis.findings.some(({ severity, at }) => severity === 'error' && at.start <= job.job.block.span.end);
+        const last = this.sound.get(key);
+        if (hasErrors && last) return { ...last, stale: true };
+        const planned = await this.plan(job, token, progress);
+        const list = cutListDocument(job, planned, { catalogues: this.catalogues(document, analysis, hotroom), showPlace: ({ uri, start }) => {
+            const at = hotroom.editing.Places.range({ uri, start, end: start }).start;
+            return `${uri === document.uri.toString() ? document.uri.path.split('/').at(-1) ?? uri : relativePath(document.uri, URI.parse(uri))}:${at.line + 1}`;
+        } });
+        const answer = withPlaces(list, hotroom);
+        if (!hasErrors) this.sound.set(key, answer);
+        return answer;
+    }
+
+    /** The document in its state after everything typed so far. */
+    private async document(uri: URI, token: Cancellation.CancellationToken): Promise<LangiumDocument> {
+        const { LangiumDocuments, DocumentBuilder, WorkspaceManager } = this.services.workspace;
+        await WorkspaceManager.ready;
+        const { DocumentUpdateHandler } = this.services.lsp;
+        if (!LangiumDocuments.hasDocument(uri) && DocumentUpdateHandler instanceof OpenFiles) await DocumentUpdateHandler.refresh([uri], []);
+        const document = LangiumDocuments.getDocument(uri);
+        if (!document) throw new ResponseError(LSPErrorCodes.RequestFailed, `The file ${uri.path} is not open and cannot be read.`);
+        await DocumentBuilder.waitUntil(DocumentState.Validated, uri, token);
+        return document;
+    }
+
+    private async plan({ job, results }: JobAnalysis, token: Cancellation.CancellationToken, progress: Progress): Promise<readonly PlannedStock[]> {
+        const stop = new AbortController();
+        const follow = token.onCancellationRequested(() => { stop.abort(); });
+        const limit = AbortSignal.timeout(planLimitMs);
+        const signal = AbortSignal.any([stop.signal, limit]);
+        const tasks = stockTasks(results.parts, stockOffers(job));
+        const wanted = tasks.filter(({ request }) => request !== undefined).length;
+        let done = 0;
+        try {
+            return await planTasks(tasks, async request => {
+                progress(`Planning stock ${done + 1} of ${wanted}`, Math.round(100 * done / Math.max(1, wanted)));
+                done++;
+                // Lets a cancellation that has arrived be heard before the next stretch of arithmetic.
+                await new Promise(resolve => { setImmediate(resolve); });
+                if (stop.signal.aborted) throw OperationCancelled as unknown as Error;
+                if (!this.solver) return { plan: planStockGreedy(request), cutShort: 'This is the quick plan; there is no solver here to prove a better one.' };
+                try {
+                    return { plan: await planStock(request, this.solver, signal) };
+                } catch (error) {
+                    if (stop.signal.aborted) throw OperationCancelled as unknown as Error;
+                    if (!limit.aborted) throw error;
+                    return { plan: planStockGreedy(request), cutShort: `The ${planLimitMs / 1000} s allowed were over, so this is the quick plan.` };
+                }
+            });
+        } finally {
+            follow.dispose();
+        }
+    }
+
+    private catalogues(document: LangiumDocument, analysis: Analysis, hotroom: HotroomServerServices): readonly Block<'catalogue'>[] {
+        const { Imports, LangiumDocuments } = this.services.workspace;
+        const used = [...Imports.dependencies(document)].flatMap(uri => LangiumDocuments.getDocument(URI.parse(uri)) ?? []);
+        return [...analysis.file.catalogues, ...used.flatMap(other => hotroom.editing.Reader.analysis(other)?.file.catalogues ?? [])];
+    }
+}
+
+function withPlaces(list: TablesDocument, { editing: { Places } }: HotroomServerServices): CutListAnswer {
+    return { ...list, tables: list.tables.map(table => ({ ...table, rows: table.rows.map(({ at, ...row }) => ({ ...row, ...(at && { at: Places.location(at) }) })) })) };
+}

@@ -1,0 +1,26 @@
+import type { AstNode, LangiumParser, ParseResult, ParserOptions } from 'langium';
+import { createLangiumParser } from 'langium';
+import type { ReadingReport } from '../../../language/src/syntax/lexer.js';
+import type { HotroomServerServices } from '../services.js';
+
+/**
+ * A parser that never throws: a text that breaks the reading (brackets nested by the thousand) reads as an empty file with one problem, and every
+ * other file goes on as before.
+ */
+export function createGuardedParser(services: HotroomServerServices): LangiumParser {
+    const parser = createLangiumParser(services);
+    const parse = parser.parse.bind(parser) as <T extends AstNode>(input: string, options?: ParserOptions) => ParseResult<T>;
+    parser.parse = <T extends AstNode>(input: string, options?: ParserOptions): ParseResult<T> => {
+        try {
+            return parse<T>(input, options);
+        } catch (error) {
+            services.editing.log(`Reading a text of ${input.length} characters failed: ${error instanceof Error ? error.stack ?? error.message : String(error)}`);
+            const report: ReadingReport = {
+                diagnostics: [], damaged: new Set([-1]),
+                problems: [{ id: 'reading-failed' as never, message: 'This file cannot be read; it is nested too deeply or broken in a way nobody foresaw. Undo the last change.', start: 0, end: Math.min(1, input.length), damages: [-1] }],
+            };
+            return { ...parse<T>('', options), lexerReport: report };
+        }
+    };
+    return parser;
+}

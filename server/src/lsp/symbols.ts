@@ -1,0 +1,52 @@
+import type { LangiumDocument } from 'langium';
+import type { DocumentSymbolProvider, WorkspaceSymbolProvider } from 'langium/lsp';
+import { SymbolKind, type DocumentSymbol, type WorkspaceSymbol, type WorkspaceSymbolParams } from 'vscode-languageserver';
+import { outlineOf, type OutlineEntry } from '../../../language/src/editing/outline.js';
+import { kindWords } from '../../../language/src/editing/describe.js';
+import * as ast from '../../../language/src/syntax/generated/ast.js';
+import { nameWord } from '../../../language/src/syntax/words.js';
+import { isShared } from '../../../language/src/vocabulary/index.js';
+import type { HotroomServerServices, HotroomServerSharedServices } from '../services.js';
+import { rangeIn } from '../to-lsp.js';
+
+function symbolKind(kind: string): SymbolKind {
+    if (kind === 'job' || kind === 'catalogue') return SymbolKind.Package;
+    return isShared(kind) ? SymbolKind.Class : SymbolKind.Object;
+}
+
+/** Jobs, catalogues and their blocks, as the outline shows them. */
+export class HotroomDocumentSymbols implements DocumentSymbolProvider {
+    constructor(private readonly services: HotroomServerServices) {}
+
+    getSymbols(document: LangiumDocument): DocumentSymbol[] {
+        const toSymbol = (entry: OutlineEntry): DocumentSymbol => ({
+            name: entry.name, detail: entry.detail, kind: symbolKind(entry.kind), children: entry.children.map(toSymbol),
+            range: rangeIn(document.textDocument, entry.start, entry.end), selectionRange: rangeIn(document.textDocument, entry.headStart, entry.headEnd),
+        });
+        return outlineOf(this.services.editing.Reader.raw(document)).map(toSymbol);
+    }
+}
+
+/** Named jobs and blocks of every file. */
+export class HotroomWorkspaceSymbols implements WorkspaceSymbolProvider {
+    constructor(private readonly services: HotroomServerSharedServices) {}
+
+    getSymbols({ query }: WorkspaceSymbolParams): WorkspaceSymbol[] {
+        const { LangiumDocuments } = this.services.workspace;
+        return LangiumDocuments.all.toArray().flatMap(document => {
+            const root = document.parseResult.value;
+            return ast.isFile(root) ? root.items.flatMap(item => this.within(item, undefined, document.uri.toString(), query)) : [];
+        });
+    }
+
+    private within(fact: ast.Fact, container: string | undefined, uri: string, query: string): WorkspaceSymbol[] {
+        const word = nameWord(fact);
+        const name = word?.ref.$refText;
+        const range = word?.$cstNode?.range;
+        const isMeant = name !== undefined && range !== undefined && fact.braced && this.services.lsp.FuzzyMatcher.match(query, name);
+        return [
+            ...(isMeant ? [{ name, kind: symbolKind(fact.key), location: { uri, range }, containerName: [kindWords(fact.key), container && `in ${container}`].filter(Boolean).join(' ') }] : []),
+            ...fact.body.flatMap(inner => this.within(inner, name ?? container, uri, query)),
+        ];
+    }
+}

@@ -1,0 +1,69 @@
+import { expect, test } from 'vitest';
+import { highlights } from '../../language/src/editing/highlight.js';
+import { outlineOf, type OutlineEntry } from '../../language/src/editing/outline.js';
+import { foldsOf, stretchesAround } from '../../language/src/editing/ranges.js';
+import { exampleText, examplePaths } from '../support/workspace.js';
+import { dedent } from '../support/dedent.js';
+import { rawOf, withCursor } from './sample.js';
+
+const colours = (text: string): string[] => highlights(rawOf(text)).map(({ start, end, kind }) => `${kind} ${text.slice(start, end)}`);
+
+test('every word has the colour of what it is', () => {
+    expect(colours(dedent(`
+        use "a.hotroom"   // remark
+        job a "Title" {
+            rules us_dwelling
+            bench upper on back, left {
+                top 37" - 2 * 1 mm
+                in_front_of lower
+                from left 2"
+            }
+            stock x { price 1.20 USD }
+        }
+    `))).toEqual([
+        'block use', 'text "a.hotroom"', 'remark // remark', 'block job', 'name a', 'text "Title"', 'property rules', 'choice us_dwelling',
+        'block bench', 'name upper', 'connective on', 'choice back', 'choice left', 'property top', 'figure 37"', 'operator -', 'figure 2', 'operator *', 'figure 1 mm',
+        'property in_front_of', 'reference lower', 'property from', 'choice left', 'figure 2"', 'property price', 'figure 1.20 USD',
+    ]);
+});
+test('a block where it does not belong has no colour of its own, and one that is half typed has', () => {
+    expect(colours('stock s { lengths 8\' }')).toEqual(['property lengths', 'figure 8\'']);
+    expect(colours('catalogue c {\n    stock s {\n        price 1.20 USD per ft\n        section 1" x 2"')).toEqual([
+        'block catalogue', 'name c', 'block stock', 'name s', 'property price', 'figure 1.20 USD', 'connective per', 'choice ft', 'property section', 'figure 1"', 'connective x', 'figure 2"',
+    ]);
+});
+test.each(examplePaths())('every token of %s has a colour', path => {
+    const raw = rawOf(exampleText(path));
+    const coloured = new Set(highlights(raw).map(({ start }) => start));
+    const bare = raw.tokens.filter(({ tokenType, image, startOffset }) => tokenType !== raw.types.lineEnd && !/^[{},;]$/.test(image) && !coloured.has(startOffset)).map(({ image }) => image);
+    expect(bare).toEqual([]);
+});
+
+test('an outline has jobs, catalogues and their blocks', () => {
+    const show = (entries: readonly OutlineEntry[]): unknown[] => entries.map(({ name, detail, children }) => children.length > 0 ? [name, detail, show(children)] : [name, detail]);
+    expect(show(outlineOf(rawOf('job a "Title" {\n number "1"\n bench upper on back, left { top 37" }\n door on front { model Leaf24 }\n room {\n  width 72"\n')))).toEqual([
+        ['a', 'job · Title', [['upper', 'bench · on back, left'], ['door', 'on front · Leaf24'], ['room', '']]],
+    ]);
+});
+
+test('blocks, remarks in a row and uses fold', () => {
+    const text = '// one\n// two\nuse "a.hotroom"\nuse "b.hotroom"\n\njob a {\n    room { width 72" }\n    site {\n        width 96"\n    }\n}\n';
+    expect(foldsOf(rawOf(text)).map(({ firstLine, lastLine, kind }) => [firstLine, lastLine, kind])).toEqual([[0, 1, 'comment'], [2, 3, 'imports'], [5, 9, 'block'], [7, 8, 'block']]);
+});
+
+test('a selection grows from the word to the file', () => {
+    const { text, offset } = withCursor('job a {\n    rules us_dwelling, ie<|>c\n    number "1"\n}\n');
+    expect(stretchesAround(rawOf(text), offset).map(({ start, end }) => text.slice(start, end))).toEqual([
+        'iec', 'us_dwelling, iec', 'rules us_dwelling, iec', '\n    rules us_dwelling, iec\n    number "1"\n', 'job a {\n    rules us_dwelling, iec\n    number "1"\n}', text,
+    ]);
+});
+test('a selection grows anywhere in any text', () => {
+    for (const path of examplePaths()) {
+        const raw = rawOf(exampleText(path));
+        for (let offset = 0; offset <= raw.text.length; offset += 11) {
+            const around = stretchesAround(raw, offset);
+            expect(around.at(-1)).toEqual({ start: 0, end: raw.text.length });
+            around.forEach(({ start, end }, i) => { const outer = around[i + 1]; if (outer) expect(outer.start <= start && end <= outer.end && outer.end - outer.start > end - start).toBe(true); });
+        }
+    }
+});
