@@ -29,13 +29,14 @@ export function runsOf(outside: Length, wall: Length, cornerLining: Length, offe
 }
 
 /** What both sides say in the same words: widths left to right (made to measure negative) and the figures of preference. */
-export const said = (listed: Listed | undefined) => listed && { widths: listed.fillings.flat(), figures: listed.figures };
-export function saidByEngine(division: Division) {
+interface Said { readonly widths: readonly number[]; readonly figures: readonly number[] }
+export const said = (listed: Listed | undefined): Said | undefined => listed && { widths: listed.fillings.flat(), figures: listed.figures };
+export function saidByEngine(division: Division): Said | undefined {
     if (!division.closes) return undefined;
     const { madeToMeasure, panels, broken, narrowest, madeToMeasureAtEnds } = division.score;
     return {
-        widths: division.pieces.flatMap(piece => piece.kind === 'section' ? [] : [piece.kind === 'made_to_measure' ? -piece.width : piece.width]),
+        widths: division.pieces.flatMap(piece => piece.kind === 'section' ? [] : [piece.kind === 'made_to_measure' ? 0 - piece.width : piece.width]),
         figures: [madeToMeasure, panels, broken, narrowest ?? Infinity, madeToMeasureAtEnds],
     };
 }
-export const divided = (problem: Problem) => saidByEngine(divideRun(asRun(problem)));
+export const divided = (problem: Problem): Said | undefined => saidByEngine(divideRun(asRun(problem)));

@@ -77,3 +77,12 @@ test('a run of 27" that modules leave 3" over: 24" and 36" close, and say so', (
         placesThatClose: [], sizesThatSave: [], placesThatSave: [],
     });
 });
+
+test('an opening far outside its wall gets no suggestion: no small change is near', () => {
+    const end = { covered: zero, least: zero };
+    const input: RunInput = {
+        run: inches(84), left: end, right: end, softRules: [], sections: [{ name: 'entry', from: inches(-1000), width: inches(30), measuredFrom: 'left' }],
+        offer: { modules: [inches(24), inches(18), inches(12)] },
+    };
+    expect(suggestForRun(input)).toEqual({ sizesThatClose: [], placesThatClose: [], sizesThatSave: [], placesThatSave: [] });
+});

@@ -96,7 +96,7 @@ describe('compared with an exhaustive enumeration', () => {
             const expected = said(enumerateEverything(problem, 5));
             expect(divided(problem)).toEqual(expected);
             seen[expected ? 'closing' : 'refused'] += 1;
-            if (expected && expected.figures[2] > 0) seen.broken += 1;
+            if ((expected?.figures[2] ?? 0) > 0) seen.broken += 1;
         }), { numRuns: 400, seed: 7 });
         expect(Math.min(seen.closing, seen.refused, seen.broken), JSON.stringify(seen)).toBeGreaterThan(20);
     });

@@ -94,7 +94,7 @@ function figures(problem: Problem, fillings: readonly Filling[]): Listed['figure
 /** True when `a` is to be preferred to `b`. */
 function isBetter(a: Listed, b: Listed): boolean {
     for (const [index, isWanted] of [[0, 'small'], [1, 'small'], [2, 'small'], [3, 'large'], [4, 'small']] as const) {
-        const difference = a.figures[index]! - b.figures[index]!;
+        const difference = a.figures[index] - b.figures[index];
         if (difference !== 0) return isWanted === 'small' ? difference < 0 : difference > 0;
     }
     const [left, right] = [a.fillings.flat().map(Math.abs), b.fillings.flat().map(Math.abs)];
@@ -133,7 +133,7 @@ export function enumerateByCount(problem: Problem): Listed | undefined {
                 const rest = minus(problem.run, sum(...mixture));
                 const isWanted = own === 0 ? rest === 0 : rest >= problem.toMeasure!.from && rest <= problem.toMeasure!.to;
                 if (!isWanted) continue;
-                for (const order of orders(own === 0 ? mixture : [...mixture, ticks(-rest)])) {
+                for (const order of orders(own === 0 ? mixture : [...mixture, ticks(0 - rest)])) {
                     if (cornersAreWide(problem, gap, order)) candidates.push([order]);
                 }
             }

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { inches, ticks, TICKS_PER_INCH, zero, type Length } from '../../../language/src/core/length.js';
+import { inches, ticks, TICKS_PER_INCH, zero } from '../../../language/src/core/length.js';
 import { blockedWayIn, entersLiftCar, longestRoundCorner, passesDoorway, passesStairs, passesTurn, type PanelDimensions } from '../../../language/src/engines/shell/way-in.js';
 
 const panel = (width: number, height: number, thickness: number): PanelDimensions => [inches(width), inches(height), inches(thickness)];
@@ -52,7 +52,7 @@ test('stairs take what a doorway of their width and head height takes', () => {
 });
 
 test('every part of the way in that blocks is named, one that was not measured is not', () => {
-    const way = { doorway: { width: inches(30), height: inches(80) }, turn: { before: inches(30) as Length, after: inches(30), height: inches(80) } };
+    const way = { doorway: { width: inches(30), height: inches(80) }, turn: { before: inches(30), after: inches(30), height: inches(80) } };
     expect(blockedWayIn(panel(24, 79, 4), way)).toEqual([]);
     expect(blockedWayIn(panel(24, 144, 4), way)).toEqual(['turn']);
     expect(blockedWayIn(panel(100, 144, 4), way)).toEqual(['doorway', 'turn']);

@@ -52,7 +52,7 @@ export function closingCorner(input: ShellInput, shells: Readonly<Record<Wall, W
             isInReach: input.freeSides.includes(wall) && input.freeSides.includes(swings),
         };
     });
-    const considered = options.map(({ last: _, ...shown }) => shown);
+    const considered = options.map(({ corner, wall, swings, panel, can, isInReach }): ConsideredCorner => ({ corner, wall, swings, ...(panel !== undefined && { panel }), can, isInReach }));
     const named = options.find(option => option.corner === input.closingCorner);
     if (named?.can === 'not-swing-against-the-building') {
         return { none: { kind: 'named-corner-stands-against-the-building', corner: named.corner, swings: named.swings, considered } };

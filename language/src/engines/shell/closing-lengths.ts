@@ -12,9 +12,16 @@ export function closingLengths(ends: StretchEnds, offer: WidthOffer, madeToMeasu
     const modules = offer.modules;
     const range = madeToMeasure === 1 ? offer.madeToMeasure : undefined;
     const sums = moduleSums(modules, limit);
-    const found: [number, number][] = [];
+    let known: readonly WidthRange[] = [];
+    let found: [number, number][] = [];
     const add = (from: number, to: number): void => {
-        if (from <= to && from <= limit) found.push([from, Math.min(to, limit)]);
+        if (from <= to && from <= limit && !isCovered(known, from, Math.min(to, limit))) found.push([from, Math.min(to, limit)]);
+    };
+    // Ranges soon cover every length; merging as they come keeps the list as short as the answer.
+    const settle = (): void => {
+        if (found.length === 0) return;
+        known = merged([...known.map(({ from, to }): [number, number] => [from, to]), ...found]);
+        found = [];
     };
     if (ends.mayBeEmpty) add(0, 0);
     for (const width of modules) if (width >= ends.leastOnly) add(width, width);
@@ -28,6 +35,7 @@ export function closingLengths(ends: StretchEnds, offer: WidthOffer, madeToMeasu
     const isEveryModuleWideEnough = first.length === modules.length && last.length === modules.length;
     const outer = new Set(first.flatMap(a => last.map(b => a + b)));
     for (let count = 2; sums(count).size > 0; count++) {
+        settle();
         const reached = isEveryModuleWideEnough ? sums(count) : new Set([...sums(count - 2)].flatMap(inner => [...outer].map(pair => pair + inner)));
         for (const sum of reached) {
             add(sum, sum);
@@ -40,7 +48,24 @@ export function closingLengths(ends: StretchEnds, offer: WidthOffer, madeToMeasu
             for (const width of first) add(Math.max(range.from, ends.leastLast) + width + inner, range.to + width + inner);
         }
     }
-    return merged(found);
+    settle();
+    return known;
+}
+
+/** Index of the first range that ends at or after a length; the number of ranges when none does. */
+function firstEndingFrom(ranges: readonly WidthRange[], length: number): number {
+    let [low, high] = [0, ranges.length];
+    while (low < high) {
+        const middle = (low + high) >> 1;
+        if ((ranges[middle]?.to ?? Infinity) < length) low = middle + 1;
+        else high = middle;
+    }
+    return low;
+}
+
+function isCovered(ranges: readonly WidthRange[], from: number, to: number): boolean {
+    const range = ranges[firstEndingFrom(ranges, to)];
+    return range !== undefined && range.from <= from;
 }
 
 function merged(ranges: [number, number][]): readonly WidthRange[] {
@@ -55,11 +80,13 @@ function merged(ranges: [number, number][]): readonly WidthRange[] {
 
 /** The shortest closing length of at least `length`. */
 export const closingFrom = (ranges: readonly WidthRange[], length: number): number | undefined => {
-    const range = ranges.find(({ to }) => to >= length);
+    const range = ranges[firstEndingFrom(ranges, length)];
     return range && Math.max(range.from, length);
 };
 /** The longest closing length of at most `length`. */
 export const closingUpTo = (ranges: readonly WidthRange[], length: number): number | undefined => {
-    const range = ranges.findLast(({ from }) => from <= length);
+    const index = firstEndingFrom(ranges, length);
+    const at = ranges[index];
+    const range = at && at.from <= length ? at : ranges[index - 1];
     return range && Math.min(range.to, length);
 };

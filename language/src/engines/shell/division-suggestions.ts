@@ -1,5 +1,6 @@
-import { longest, negate, plus, ticks, times, zero, type Length } from '../../core/length.js';
-import { divideRun, soundOffer, stretchesOf, type Division, type FixedSection, type RunInput } from './division.js';
+import { feet, longest, negate, plus, shortest, ticks, times, zero, type Length } from '../../core/length.js';
+import { divideRun, longestRun, soundOffer, stretchesOf, type Division, type FixedSection, type RunInput } from './division.js';
+import { hasTooManyMixtures } from './mixtures.js';
 import { changeFinder, type VaryingStretch } from './nearest-change.js';
 
 /** A change that helps, with its sign: a run longer (above zero) or shorter, a section further right or left as seen from inside. */
@@ -45,9 +46,9 @@ export function varyingWithPlace(input: RunInput, moved: FixedSection): readonly
     }));
 }
 
-/** Largest change worth naming: twice the widest panel offered. */
+/** Largest change worth naming: twice the widest panel offered, at most 8 ft; a change beyond that is another room. */
 export function changeLimit({ offer }: Pick<RunInput, 'offer'>): Length {
-    return times(longest(offer.madeToMeasure?.to ?? zero, ...offer.modules), 2);
+    return shortest(times(longest(offer.madeToMeasure?.to ?? zero, ...offer.modules), 2), feet(8));
 }
 
 /**
@@ -72,6 +73,9 @@ export function suggestForRun(input: RunInput, division: Division = divideRun(in
 
 /** Suggests the nearest change upwards and the nearest downwards, each with the fewest panels made to measure that it needs. */
 export function suggester(stretches: readonly VaryingStretch[], limit: Length): (most: number) => readonly Suggestion[] {
+    // An opening far outside its wall leaves a stretch longer than any run: no small change is near.
+    const isBeyondSearch = stretches.some(({ length, offer }) => length > longestRun || hasTooManyMixtures(offer, plus(length, limit)));
+    if (isBeyondSearch) return () => [];
     const find = changeFinder(stretches, limit);
     return most => ([1, -1] as const).flatMap(direction => {
         const size = find(direction, most);

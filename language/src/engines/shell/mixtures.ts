@@ -10,7 +10,7 @@ const mostPairs = 300_000;
  * multiples of one step, as modules are, reach few different sums and never come near.
  */
 export function hasTooManyMixtures(offer: WidthOffer, run: Length): boolean {
-    const widths: readonly number[] = [...new Set(offer.modules)];
+    const widths: readonly number[] = [...new Set(offer.modules)].filter(width => width <= run);
     if (widths.length === 0) return false;
     const [least, most] = [Math.min(...widths), Math.max(...widths)];
     const step = widths.reduce((a, b) => greatestCommonDivisor(a, b));

@@ -91,10 +91,11 @@ function sizeSuggestions(axis: 'width' | 'depth', divided: readonly DividedRun[]
     if (divisions.some(isHopeless)) return { axis, sizesThatClose: [], sizesThatSave: [] };
     const stretches = divided.flatMap(({ run }) => varyingWithSize(run));
     const suggest = suggester(stretches, longest(zero, ...divided.map(({ run }) => changeLimit(run))));
-    const closes = divisions.every(division => division.closes);
+    const closing = divisions.filter(division => division.closes);
+    const closes = closing.length === divisions.length;
     const sizesThatClose: readonly Suggestion[] = closes ? [] : suggest(stretches.length);
     const now = closes
-        ? divisions.reduce((total, division) => total + (division.closes ? division.score.madeToMeasure : 0), 0)
+        ? closing.reduce((total, division) => total + division.score.madeToMeasure, 0)
         : Math.min(...sizesThatClose.map(found => found.madeToMeasure));
     return { axis, sizesThatClose, sizesThatSave: Number.isFinite(now) && now > 0 ? suggest(now - 1) : [] };
 }

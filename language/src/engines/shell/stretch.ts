@@ -88,7 +88,7 @@ interface SecondFigure {
     readonly empty: number;
     readonly with: (panel: StretchPanel, endsTouched: number, rest: number) => number;
 }
-const widestNarrowest: SecondFigure = { empty: -Infinity, with: (panel, _ends, rest) => Math.max(-panel.width, rest) };
+const widestNarrowest: SecondFigure = { empty: -Infinity, with: (panel, _ends, rest) => Math.max(0 - panel.width, rest) };
 const awayFromEnds: SecondFigure = { empty: 0, with: (panel, ends, rest) => rest + (panel.isMadeToMeasure ? ends : 0) };
 
 /** Distinct sums of exactly `count` modules, at most `limit`, found once for each count. */
