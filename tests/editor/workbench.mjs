@@ -70,7 +70,7 @@ export class Workbench {
         this.#browser = await launchBrowser();
         const context = await this.#browser.newContext({ viewport: { width: 1440, height: 900 } });
         this.page = await context.newPage();
-        this.page.setDefaultTimeout(30_000);
+        this.page.setDefaultTimeout(60_000);
         context.on('console', message => this.console.push({ kind: message.type(), text: message.text() }));
         context.on('weberror', error => this.console.push({ kind: 'error', text: String(error.error()) }));
         context.on('request', request => void this.#judge(request));
@@ -193,7 +193,7 @@ export class Workbench {
 }
 
 /** Waits until the condition holds; what it throws meanwhile counts as "not yet". */
-export async function waitFor(condition, what, limitMs = 30_000) {
+export async function waitFor(condition, what, limitMs = 60_000) {
     const started = Date.now();
     for (;;) {
         const value = await Promise.resolve().then(condition).catch(() => undefined);

@@ -36,7 +36,9 @@ export class TableView {
         this.#rows = table.rows.map((row, index) => this.#row(row, index));
         this.#body = element('tbody');
         const captionId = `caption-${table.id}`;
-        const caption = element('caption', { children: [element('span', { class: 'caption', text: table.caption, attributes: { id: captionId } }), this.#count] });
+        const caption = element('caption', {
+            children: [element('span', { class: 'across', children: [element('span', { class: 'caption', text: table.caption, attributes: { id: captionId } }), this.#count] })],
+        });
         const grid = element('table', {
             // A grid, because the rows take the arrow keys: as a plain table a screen reader would keep them for itself.
             attributes: { role: 'grid', 'aria-readonly': 'true', 'aria-labelledby': captionId, 'aria-describedby': hintId },
@@ -126,7 +128,9 @@ export class TableView {
         if (footer.length === 0) return [];
         const cells = footer.length === columns.length
             ? [element('tr', { children: footer.map((text, index) => element('td', { class: columns[index]?.align ?? 'start', text })) })]
-            : footer.map(text => element('tr', { children: [element('td', { text, attributes: { colspan: String(columns.length) } })] }));
+            : footer.map(text => element('tr', {
+                children: [element('td', { attributes: { colspan: String(columns.length) }, children: [element('span', { class: 'across', text })] })],
+            }));
         return [element('tfoot', { children: cells })];
     }
 
