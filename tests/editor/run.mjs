@@ -248,6 +248,16 @@ try {
         assert.deepEqual(await page.locator('.notification-toast').allInnerTexts(), []);
         return `${logs.length} logs`;
     });
+    // Last, because a killed server rightly leaves its errors in the log.
+    await steps.step('a language server that dies is started again', async () => {
+        await workbench.openFile(expected.file);
+        const before = workbench.serverProcesses();
+        assert.equal(before.length, 1, 'one language server runs');
+        process.kill(before[0], 'SIGKILL');
+        await waitFor(() => workbench.serverProcesses().some(pid => pid !== before[0]), 'another language server');
+        await workbench.hoverAt(...placeOf(expected.hoverOn), expected.hover);
+        await keys.press('Escape');
+    });
 } finally {
     await workbench.close();
 }

@@ -167,8 +167,17 @@ export class Workbench {
             .map(file => ({ name: path.relative(this.#userData, file), text: fs.readFileSync(file, 'utf8') }));
     }
 
-    serverLog() {
-        return fs.readFileSync(path.join(this.#home, 'server.log'), 'utf8');
+    /** @returns the process ids of this workbench's own language servers: those that run the extension installed here. */
+    serverProcesses() {
+        const folder = `${this.#extensions}/`;
+        return fs.readdirSync('/proc').filter(name => /^\d+$/.test(name)).map(Number).filter(pid => {
+            try {
+                const words = fs.readFileSync(`/proc/${pid}/cmdline`, 'utf8').split('\0');
+                return words.some(word => word.startsWith(folder) && word.endsWith('server.cjs'));
+            } catch {
+                return false; // ended meanwhile
+            }
+        });
     }
 
     async close() {
