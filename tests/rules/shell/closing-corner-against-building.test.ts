@@ -1,0 +1,46 @@
+import { test } from 'vitest';
+import { closingCornerAgainstBuilding as rule } from '../../../language/src/rules/shell/closing-corner-against-building.js';
+import { checkFindings, checkFix } from '../../support/check.js';
+
+test('reports the site when every side is closed', () => checkFindings(rule, `
+    site {
+    //@head error: No corner can be closed last: every wall that would swing outward stands against the building (common practice, no source). Leave at least one side of the room free while it is put up, or slide the closed room into place.
+        width     96"
+        depth     108"
+        ceiling   7'6"
+        floor     tile
+    }
+`));
+
+test('reports a corner the designer names and that cannot swing', () => checkFindings(rule, `
+    site { width 96"; depth 108"; ceiling 7'6"; floor tile; free front }
+    room {
+        system    Skerry
+        width     84"
+        depth     79 1/2"
+        height    7'0"
+        closing_corner back_left
+        //             ^^^^^^^^^ 💡 error: The back left corner cannot be closed last: its back wall stands against the building and cannot swing outward (common practice, no source). Front right can be.
+    }
+`));
+
+test('accepts one free side', () => checkFindings(rule, `
+    site { width 96"; depth 108"; ceiling 7'6"; floor tile; free front }
+`));
+
+test('stays silent while the sizes are being typed', () => checkFindings(rule, `
+    room {
+        system Skerry
+        width
+        depth 79 1/2"
+        height 7'0"
+    }
+    site { width 96"; depth 108"; ceiling 7'6"; floor tile }
+`));
+
+test('a fix names a corner that can', () => checkFix(rule, `
+    site { width 96"; depth 108"; ceiling 7'6"; floor tile; free front }
+    room { system Skerry; width 84"; depth 79 1/2"; height 7'0"; closing_corner back_left }
+`, `
+    room { system Skerry; width 84"; depth 79 1/2"; height 7'0"; closing_corner front_right }
+`));
