@@ -13,7 +13,7 @@ export function parseCsv(text: string): string[][] {
                 at++;
                 for (;;) {
                     if (at >= text.length) throw new Error('A quoted field does not end');
-                    if (text[at] !== '"') field += text[at++];
+                    if (text[at] !== '"') field += text.charAt(at++);
                     else if (text[at + 1] === '"') { field += '"'; at += 2; }
                     else break;
                 }

@@ -39,7 +39,7 @@ test('boards to pull, how each is cut, and whether that is the best there is', a
 });
 
 test('a missing price is named and nothing is guessed', async () => {
-    const { price: _, ...unpriced } = offer('elm_2x4', { title: 'Elm' });
+    const unpriced: StockOffer = Object.fromEntries(Object.entries(offer('elm_2x4', { title: 'Elm' })).filter(([key]) => key !== 'price')) as unknown as StockOffer;
     const planned = await plan([part('A-1'), part('B-1', { material: { stock: 'elm_2x4' } })], offer(), unpriced);
     const [pull, , saw] = stockPlanTables(planned, 'in');
     expect(pull!.footer).toContain('No price, no guess: Elm (elm_2x4) has no price. The boards that have one come to 8.00 USD.');

@@ -1,4 +1,3 @@
-import type { Length } from '../core/length.js';
 import { showNumber, type LengthUnit } from '../core/show.js';
 import type { Span } from '../core/span.js';
 import type { EndCuts, NominalSize, Notch, Part, Section } from '../engines/parts/part.js';
@@ -81,5 +80,5 @@ export const showCutPlace = (cut: Part['cut']): string => cut === 'shop' ? 'shop
 
 /** Pieces and summed length of some lines. */
 export function totals(lines: readonly CutListLine[]): { readonly pieces: number; readonly length: bigint } {
-    return lines.reduce(({ pieces, length }, { part }) => ({ pieces: pieces + part.count, length: length + BigInt(part.count) * BigInt(part.length as Length) }), { pieces: 0, length: 0n });
+    return lines.reduce(({ pieces, length }, { part }) => ({ pieces: pieces + part.count, length: length + BigInt(part.count) * BigInt(part.length) }), { pieces: 0, length: 0n });
 }

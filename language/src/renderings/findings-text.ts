@@ -125,7 +125,7 @@ function firstColumns(text: string, width: number): string {
 function lastColumns(text: string, width: number): string {
     let used = 0;
     let result = '';
-    for (const character of [...text].reverse()) {
+    for (const character of Array.from(text).reverse()) {
         used += characterWidth(character);
         if (used > width) return result;
         result = character + result;

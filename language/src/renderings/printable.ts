@@ -3,7 +3,6 @@
  * says) are written out as `\u{1b}`. Line breaks and tabs go the same way; who wants them keeps them before.
  */
 export const printable = (text: string): string =>
-    // eslint-disable-next-line no-control-regex -- control characters are what is looked for
     text.replaceAll(/[\u0000-\u001f\u007f-\u009f\u200e\u200f\u2028-\u202e\u2066-\u2069\ufeff]/g, found => `\\u{${(found.codePointAt(0) ?? 0).toString(16)}}`);
 
 /** Columns a text takes in a terminal: two for East Asian wide characters and emoji, none for marks that combine with the letter before. */

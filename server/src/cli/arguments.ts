@@ -1,4 +1,4 @@
-import { parseArgs } from 'node:util';
+import { parseArgs, type ParseArgsConfig } from 'node:util';
 import { nearestName } from '../../../language/src/core/nearest.js';
 import { usageFailure } from './exit-codes.js';
 
@@ -26,13 +26,12 @@ export const helpOption: OptionDefinition = { name: 'help', doc: 'Show this help
 /** Reads the words after a command; a misspelt option is answered with the nearest one. */
 export function parseCommandArguments(command: string, words: readonly string[], definitions: readonly OptionDefinition[]): ParsedArguments {
     const known = [...definitions, helpOption];
-    const { tokens, positionals } = parseArgs({
-        args: [...words], strict: false, allowPositionals: true, allowNegative: false, tokens: true,
-        options: Object.fromEntries([
-            ...known.map(({ name, value }): [string, { type: 'string' | 'boolean'; short?: string }] => [name, { type: value === undefined ? 'boolean' : 'string', ...(name === 'help' && { short: 'h' }) }]),
-            ...known.filter(({ isNegatable }) => isNegatable).map(({ name }): [string, { type: 'boolean' }] => [`no-${name}`, { type: 'boolean' }]),
-        ]),
-    });
+    const options: NonNullable<ParseArgsConfig['options']> = {};
+    for (const { name, value, isNegatable } of known) {
+        options[name] = { type: value === undefined ? 'boolean' : 'string', ...(name === 'help' && { short: 'h' }) };
+        if (isNegatable) options[`no-${name}`] = { type: 'boolean' };
+    }
+    const { tokens, positionals } = parseArgs({ args: [...words], strict: false, allowPositionals: true, allowNegative: false, tokens: true, options });
     const given = new Map<string, string | boolean>();
     for (const token of tokens) {
         if (token.kind !== 'option') continue;

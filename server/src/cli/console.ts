@@ -18,7 +18,7 @@ export interface Console {
 }
 
 /** What a program that reads the output can count on; a terminal gives its own width. */
-const usualWidth = 110;
+export const usualWidth = 110;
 
 export const widthOf = ({ columns, isTTY }: TextSink): number => isTTY === true && columns !== undefined && columns > 0 ? Math.max(60, Math.min(columns, 200)) : usualWidth;
 

@@ -15,7 +15,7 @@ import type { PlannedStock } from '../../../language/src/renderings/stock-tasks.
 import { HighsInProcess } from '../solver/highs.js';
 import type { ParsedArguments } from './arguments.js';
 import type { Command } from './command.js';
-import { widthOf, type Console } from './console.js';
+import { usualWidth, widthOf, type Console } from './console.js';
 import { usageFailure } from './exit-codes.js';
 import { exitCodeFor, failOnOption, rootOption } from './fail-on.js';
 import { findFiles, shown } from './files.js';
@@ -106,7 +106,7 @@ function render(jobs: readonly ListedJob[], { sources }: Workspace, format: stri
         }
         default: {
             // a file has no width of its own, whatever terminal it was made in
-            const width = out === undefined ? widthOf(console.stdout) : widthOf({ write: console.stdout.write });
+            const width = out === undefined ? widthOf(console.stdout) : usualWidth;
             return [[out, documents().map(document => documentText(document, width)).join('\n\n')]];
         }
     }

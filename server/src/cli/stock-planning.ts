@@ -3,20 +3,20 @@ import type { IntegerSolver } from '../../../language/src/engines/stock/integer-
 import type { RenderedJob } from '../../../language/src/renderings/rendered-job.js';
 import { stockOffers } from '../../../language/src/renderings/stock-offers.js';
 import { planTasks, stockTasks, type PlannedStock } from '../../../language/src/renderings/stock-tasks.js';
-import { showNumber } from '../../../language/src/core/show.js';
 
 /**
  * Plans every stock of a job within a time limit. What is not proven by then keeps the quick plan, and says so.
  * @param seconds for the whole job
  */
 export async function planJobStock({ job, results }: RenderedJob, solver: IntegerSolver, seconds: number): Promise<readonly PlannedStock[]> {
-    const timer = AbortSignal.timeout(Math.min(seconds * 1000, 2 ** 31 - 1));
+    const timer = AbortSignal.timeout(Math.ceil(seconds * 1000));
     return planTasks(stockTasks(results.parts, stockOffers(job)), async request => {
         try {
             return { plan: await planStock(request, solver, timer) };
         } catch (error) {
             if (!timer.aborted) throw error;
-            return { plan: planStockGreedy(request), cutShort: `The ${showNumber(seconds)} s allowed were over, so this is the quick plan; --seconds gives more time.` };
+            const plan = planStockGreedy(request);
+            return { plan, ...(plan.proof !== 'proven' && { cutShort: `The ${seconds} s allowed were over, so this is the quick plan; --seconds gives more time.` }) };
         }
     });
 }

@@ -4,7 +4,8 @@ import { analyze, type Analysis } from '../../../language/src/analyze.js';
 import type { FindingSources } from '../../../language/src/renderings/findings-text.js';
 import type { Block } from '../../../language/src/model/block.js';
 import { createHotroomServices, type HotroomServices, type HotroomSharedServices } from '../../../language/src/syntax/module.js';
-import { displayName, isBelow, readText, type JobFile } from './files.js';
+import { unreadable } from './exit-codes.js';
+import { displayName, isBelow, readText, shown, type JobFile } from './files.js';
 
 /** One file that was asked for, analysed. */
 export interface CheckedFile {
@@ -66,11 +67,21 @@ class RootFolder {
 
     add(uri: URI, path: string, name: string): LangiumDocument {
         const text = readText(path, name);
-        const document = this.shared.workspace.LangiumDocumentFactory.fromString(text, uri);
+        const document = this.parse(text, uri, name);
         this.shared.workspace.LangiumDocuments.addDocument(document);
         this.names.set(uri.toString(), name);
         this.texts.set(uri.toString(), text);
         return document;
+    }
+
+    /** Reading breaks only on what no person writes, such as brackets nested by the thousand. */
+    private parse(text: string, uri: URI, name: string): LangiumDocument {
+        try {
+            return this.shared.workspace.LangiumDocumentFactory.fromString(text, uri);
+        } catch (error) {
+            if (error instanceof RangeError) throw unreadable(`Cannot read ${shown(name)}: it is nested too deeply.`);
+            throw error;
+        }
     }
 
     documents(): readonly LangiumDocument[] {
