@@ -2,6 +2,7 @@ import path from 'node:path';
 import type { Analysis } from '../../../language/src/analyze.js';
 import { nearestName } from '../../../language/src/core/nearest.js';
 import type { ReportedFinding } from '../../../language/src/core/finding.js';
+import type { Span } from '../../../language/src/core/span.js';
 import { cutListDocument, jobGroups, jobName } from '../../../language/src/renderings/cut-list-document.js';
 import { cutListExport } from '../../../language/src/renderings/cut-list-json.js';
 import { cutListCsv } from '../../../language/src/renderings/cut-list-tables.js';
@@ -95,7 +96,9 @@ async function planned(jobs: readonly ListedJob[], seconds: number | undefined):
 function render(jobs: readonly ListedJob[], { sources }: Workspace, format: string, console: Console, out: string | undefined): readonly (readonly [string | undefined, string])[] {
     const places = new Places(sources);
     const showPlace = places.showLine.bind(places);
-    const documents = () => jobs.map(({ file, analysis, planned: plan }) => cutListDocument(analysis, plan, { catalogues: file.catalogues, showPlace }));
+    // in a list of one file its folder would only take room from the words
+    const ownName = (file: CheckedFile) => (span: Span): string => span.uri === file.uri ? showPlace(span).split('/').at(-1) ?? '' : showPlace(span);
+    const documents = () => jobs.map(({ file, analysis, planned: plan }) => cutListDocument(analysis, plan, { catalogues: file.catalogues, showPlace: ownName(file) }));
     switch (format) {
         case 'json': return [[out, `${JSON.stringify(cutListExport(jobs.map(({ analysis, planned: plan }) => ({ analysis, ...(plan && { planned: plan }), showFile: sources.nameOf }))), undefined, 2)}\n`]];
         case 'markdown': return [[out, documents().map(documentMarkdown).join('\n')]];

@@ -11,6 +11,11 @@ describe('a sound job', () => {
         for (const words of ['Birch Point bathhouse: cut list and stock plan', 'UPPER-RAIL-1', 'Boards to pull', 'Proven optimum', 'Catalogue used: Skerry Works (fictional)', 'no approval', 'birch-point.hotroom:']) expect(out).toContain(words);
         expect(Math.max(...out.split('\n').map(line => line.length))).toBeLessThanOrEqual(150);
     });
+    test('places are named by the file alone, without its folder', async () => {
+        const folder = birchPoint();
+        folder.write('jobs/b.hotroom', folder.read('birch-point.hotroom').replaceAll('"catalogue/', '"../catalogue/'));
+        expect((await folder.run(['cutlist', 'jobs/b.hotroom', '--no-stock'])).out).toMatch(/ {2}b\.hotroom:\d+\n/);
+    });
     test('without the plan', async () => {
         const { out } = await birchPoint().run(['cutlist', 'birch-point.hotroom', '--no-stock']);
         expect(out).toContain('Birch Point bathhouse: cut list\n');
