@@ -1,6 +1,6 @@
 import { endOf, type Token } from '../syntax/token-list.js';
 import { blocksIn, isBlockKind, propertiesOf } from '../vocabulary/index.js';
-import { factsWithin, type RawFact, type RawText } from './raw-facts.js';
+import type { RawFact, RawText } from './raw-facts.js';
 import { padKey } from './samples.js';
 import { lineAt, linesOf, type TextLine } from './text-lines.js';
 
@@ -28,7 +28,7 @@ export function codeLines(raw: RawText, damaged: readonly { readonly start: numb
     for (const { start, end } of damaged) for (let i = lineAt(lines, start); i <= lineAt(lines, Math.max(start, end - 1)); i++) frozen.add(i);
     const first = new Map<Token, RawFact>();
     const carriedOn = new Set<Token>();
-    for (const fact of factsWithin(raw.file)) fact.tokens.forEach((token, i) => { if (i === 0) first.set(token, fact); else carriedOn.add(token); });
+    for (const fact of raw.facts) fact.tokens.forEach((token, i) => { if (i === 0) first.set(token, fact); else carriedOn.add(token); });
     let depth = 0;
     return lines.map((line, i) => {
         const tokens = tokensOf[i] ?? [];

@@ -22,6 +22,7 @@ const structural: ReadonlySet<SyntaxProblemId> = new Set(['block-not-closed', 'b
  */
 export function formatText(raw: RawText, lexer: HotroomLexer, { indent, lines: wanted }: FormatOptions): readonly TextChange[] {
     const problems = problemsOf(raw.text, lexer);
+    if (!problems) return [];
     const keepsIndent = raw.surplus !== 0 || problems.some(problem => structural.has(problem.id));
     const damaged = [...problems.filter(problem => problem.id !== 'block-not-closed'), ...raw.errors.map(({ offset, length }) => ({ start: offset, end: offset + length }))];
     const lines = codeLines(raw, damaged);
@@ -53,9 +54,15 @@ export function formatText(raw: RawText, lexer: HotroomLexer, { indent, lines: w
 
 const isBlank = (line: CodeLine): boolean => line.shape === 'blank' && !line.isFrozen;
 
-function problemsOf(text: string, lexer: HotroomLexer): readonly SyntaxProblem[] {
-    const { report } = lexer.tokenize(text);
-    return isReadingReport(report) ? report.problems : [];
+/** Mistakes of a text; nothing when it is nested too deeply to be read at all. */
+function problemsOf(text: string, lexer: HotroomLexer): readonly SyntaxProblem[] | undefined {
+    try {
+        const { report } = lexer.tokenize(text);
+        return isReadingReport(report) ? report.problems : [];
+    } catch (error) {
+        if (error instanceof RangeError) return undefined;
+        throw error;
+    }
 }
 
 function ownIndent(text: string, { line, tokens, comment }: CodeLine): string {
@@ -83,6 +90,6 @@ function withComment(lines: readonly CodeLine[], texts: readonly (string | undef
 /** Whether two lines have the same tokens and the same mistakes: moving `7'  6"` together would make one figure of two. */
 function readsTheSame(before: string, after: string, lexer: HotroomLexer): boolean {
     const images = (line: string): string => lexer.raw(line).tokens.map(token => token.image).join('\n');
-    const mistakes = (line: string): string => problemsOf(line, lexer).map(problem => problem.id).join();
+    const mistakes = (line: string): string => problemsOf(line, lexer)?.map(problem => problem.id).join() ?? '';
     return images(before) === images(after) && mistakes(before) === mistakes(after);
 }

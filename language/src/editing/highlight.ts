@@ -1,6 +1,6 @@
 import { endOf, type Token } from '../syntax/token-list.js';
 import { blocksIn, isBlockKind, propertiesOf } from '../vocabulary/index.js';
-import { factsWithin, isWordToken, type RawFact, type RawText } from './raw-facts.js';
+import { isWordToken, type RawFact, type RawText } from './raw-facts.js';
 import { walls } from './samples.js';
 import { headerParts } from './spot.js';
 
@@ -14,7 +14,7 @@ const isWall = (word: string): boolean => (walls as readonly string[]).includes(
 /** Every piece of the text that has a meaning of its own, in order. A word that means nothing where it stands is left out. */
 export function highlights(raw: RawText): readonly Highlight[] {
     const found: Highlight[] = raw.comments.map(comment => piece(comment, 'remark'));
-    for (const fact of factsWithin(raw.file)) {
+    for (const fact of raw.facts) {
         const kinds = wordsOf(fact, raw);
         for (const token of fact.tokens) {
             const kind = kinds.get(token) ?? literalKind(token, raw);

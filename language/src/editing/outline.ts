@@ -30,16 +30,19 @@ function entryOf(fact: RawFact, body: RawScope, raw: RawText): OutlineEntry {
         name ? kindWords(kind) : '', title ? title.image.slice(1, -1) : '', on ? `on ${walls.map(wall => wall.image).join(', ')}` : '', model ?? '',
     ].filter(Boolean).join(' · ');
     return {
-        name: name?.image ?? kindWords(kind), detail, kind, start: fact.start, end: endOfFact(fact, raw),
+        name: name?.image ?? kindWords(kind), detail, kind, start: fact.start, end: endOfFact(fact),
         headStart: head?.startOffset ?? fact.start, headEnd: head ? endOf(head) : fact.start, children: outlineOf(raw, body),
     };
 }
 
 /** End of the last character of a fact, its closing brace included. */
-export function endOfFact(fact: RawFact, raw: RawText): number {
-    const lastToken = fact.tokens.at(-1);
-    if (!fact.body) return lastToken ? endOf(lastToken) : fact.end;
-    if (fact.body.close) return endOf(fact.body.close);
-    const last = fact.body.facts.at(-1);
-    return last ? endOfFact(last, raw) : fact.body.open ? endOf(fact.body.open) : fact.end;
+export function endOfFact(fact: RawFact): number {
+    let last = fact;
+    while (last.body && !last.body.close) {
+        const inner = last.body.facts.at(-1);
+        if (!inner) return last.body.open ? endOf(last.body.open) : last.end;
+        last = inner;
+    }
+    const token = last.body?.close ?? last.tokens.at(-1);
+    return token ? endOf(token) : last.end;
 }

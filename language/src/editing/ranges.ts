@@ -1,6 +1,6 @@
 import { endOf } from '../syntax/token-list.js';
 import { endOfFact } from './outline.js';
-import { factsWithin, type RawFact, type RawText } from './raw-facts.js';
+import type { RawFact, RawText } from './raw-facts.js';
 import { phraseAround } from './spot.js';
 import { lineAt, linesOf } from './text-lines.js';
 
@@ -11,10 +11,10 @@ export interface Fold { readonly firstLine: number; readonly lastLine: number; r
 export function foldsOf(raw: RawText): readonly Fold[] {
     const lines = linesOf(raw.text);
     const folds: Fold[] = [];
-    for (const fact of factsWithin(raw.file)) {
+    for (const fact of raw.facts) {
         if (!fact.body?.open) continue;
         const firstLine = lineAt(lines, fact.body.open.startOffset);
-        const closeLine = lineAt(lines, endOfFact(fact, raw));
+        const closeLine = lineAt(lines, endOfFact(fact));
         // The closing brace stays in sight.
         const lastLine = fact.body.close ? closeLine - 1 : closeLine;
         if (lastLine > firstLine) folds.push({ firstLine, lastLine, kind: 'block' });
@@ -45,11 +45,11 @@ export function stretchesAround(raw: RawText, offset: number): readonly Stretch[
         if (start <= offset && offset <= end && end > start && (!last || (start <= last.start && end >= last.end && (start < last.start || end > last.end)))) found.push({ start, end });
     };
     for (const token of [...raw.tokens, ...raw.comments]) if (token.tokenType !== raw.types.lineEnd && found.length === 0) push(token.startOffset, endOf(token));
-    const around = [...factsWithin(raw.file)].filter(fact => fact.start <= offset && offset <= endOfFact(fact, raw)).reverse();
+    const around = [...raw.facts].filter(fact => fact.start <= offset && offset <= endOfFact(fact)).reverse();
     for (const fact of around) {
         pushValue(fact, offset, push);
         if (fact.body?.open && fact.body.close) push(endOf(fact.body.open), fact.body.close.startOffset);
-        push(fact.start, endOfFact(fact, raw));
+        push(fact.start, endOfFact(fact));
     }
     push(0, raw.text.length);
     return found;

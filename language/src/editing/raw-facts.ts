@@ -34,6 +34,8 @@ export interface RawText {
     readonly errors: LexerResult['errors'];
     readonly types: TokenTypes;
     readonly file: RawScope;
+    /** Every fact of every scope, in the order of the text. */
+    readonly facts: readonly RawFact[];
     /** Opening braces without a partner, when positive; closing ones, when negative. */
     readonly surplus: number;
 }
@@ -47,17 +49,21 @@ export function readRaw(text: string, lexer: HotroomLexer): RawText {
     const types = lexer.wordTypes;
     const surplus = tokens.reduce((n, token) => n + (token.tokenType === types.openBrace ? 1 : token.tokenType === types.closeBrace ? -1 : 0), 0);
     const file: RawScope = { kind: 'file', parent: undefined, header: undefined, open: undefined, close: undefined, facts: [] };
-    new RawReader(tokens, text, types, file, surplus).read();
-    return { text, tokens, comments: hidden, errors, types, file, surplus };
+    const facts = new RawReader(tokens, text, types, file, surplus).read();
+    return { text, tokens, comments: hidden, errors, types, file, facts, surplus };
 }
+
+/** Blocks of the language nest a few levels; looking further out than this for the one a fact belongs to helps nobody. */
+const deepest = 64;
 
 class RawReader {
     private scope: RawScope;
+    private readonly facts: RawFact[] = [];
     constructor(private readonly tokens: readonly Token[], private readonly text: string, private readonly types: TokenTypes, file: RawScope, private surplus: number) {
         this.scope = file;
     }
 
-    read(): void {
+    read(): readonly RawFact[] {
         let pending: Token[] = [];
         let depth = 0;
         const flush = (end: number): RawFact | undefined => {
@@ -79,6 +85,7 @@ class RawReader {
             }
         }
         flush(this.text.length);
+        return this.facts;
     }
 
     /** A line goes on inside brackets and after a comma, unless the next line plainly begins a fact of its own. */
@@ -96,7 +103,8 @@ class RawReader {
         return !(this.beginsSomewhere(next.image) && following !== undefined && following.image !== ',' && following.tokenType !== this.types.lineEnd);
     }
     private beginsSomewhere(word: string): boolean {
-        for (let scope: RawScope | undefined = this.scope; scope; scope = scope.parent) if (beginsFact(scope.kind, word)) return true;
+        let levels = deepest;
+        for (let scope: RawScope | undefined = this.scope; scope && levels > 0; scope = scope.parent, levels--) if (beginsFact(scope.kind, word)) return true;
         return false;
     }
 
@@ -105,15 +113,19 @@ class RawReader {
         if (!first) return undefined;
         const key = isWordToken(first, this.types) ? first : undefined;
         if (key) this.leaveUnclosed(key);
-        const fact: RawFact = { scope: this.scope, tokens, key, start: first.startOffset, end };
+        return this.put({ scope: this.scope, tokens, key, start: first.startOffset, end });
+    }
+    private put(fact: RawFact): RawFact {
         this.scope.facts.push(fact);
+        this.facts.push(fact);
         return fact;
     }
 
     /** A fact that cannot stand here but could further out shows that a brace is missing; only while braces are out of balance. */
     private leaveUnclosed(key: Token): void {
         if (this.surplus <= 0 || beginsFact(this.scope.kind, key.image)) return;
-        for (let scope: RawScope | undefined = this.scope; scope?.parent; scope = scope.parent) {
+        let levels = deepest;
+        for (let scope: RawScope | undefined = this.scope; scope?.parent && levels > 0; scope = scope.parent, levels--) {
             const header = scope.header?.key;
             if (!header || !beginsFact(scope.parent.kind, key.image) || (key.startColumn ?? 1) > (header.startColumn ?? 1)) continue;
             while (this.scope !== scope.parent && this.scope.parent) { this.scope = this.scope.parent; this.surplus--; }
@@ -131,7 +143,7 @@ class RawReader {
         const word = header?.key?.image ?? '';
         const body: RawScope = { kind: isBlockKind(word) ? word : '', parent: this.scope, header, open: brace, close: undefined, facts: [] };
         if (header) header.body = body;
-        else this.scope.facts.push({ scope: this.scope, tokens: [brace], key: undefined, start: brace.startOffset, end: brace.startOffset, body });
+        else this.put({ scope: this.scope, tokens: [brace], key: undefined, start: brace.startOffset, end: brace.startOffset, body });
         this.scope = body;
     }
     private close(brace: Token): void {
@@ -160,12 +172,4 @@ function scopeEnd(scope: RawScope): number {
         if (outer.parent.close) return outer.parent.close.startOffset;
     }
     return Infinity;
-}
-
-/** Every fact of a scope and of all scopes in it, in the order of the text. */
-export function* factsWithin(scope: RawScope): Generator<RawFact> {
-    for (const fact of scope.facts) {
-        yield fact;
-        if (fact.body) yield* factsWithin(fact.body);
-    }
 }
