@@ -1,6 +1,6 @@
 import type { LangiumDocument } from 'langium';
 import type { Finding, ReportedFinding } from './core/finding.js';
-import { showLength } from './core/show.js';
+import { showWritable } from './core/show.js';
 import { assemble } from './assembly/assemble.js';
 import type { Results } from './assembly/results.js';
 import { publishFacts } from './facts/publish.js';
@@ -65,7 +65,7 @@ function analyzeJob(job: Job, { checkCancelled, rules = allRules, onDefect = 're
     const ruleSets = (job.block.values.rules?.value ?? []).flatMap(id => findRuleSet(id) ?? []);
     const results = assemble(job, ruleSets);
     const facts = new FactsTree(publishFacts(job, results));
-    const input: RuleInput = { job, results, ruleSets, show: length => showLength(length, job.unit) };
+    const input: RuleInput = { job, results, ruleSets, show: length => showWritable(length, job.unit) };
     const findings = rules.flatMap(rule => {
         checkCancelled?.();
         return runRule(rule, input, onDefect);

@@ -31,6 +31,12 @@ export function showLength(length: Length, unit: LengthUnit = 'in', purpose: Pur
     }
 }
 
+/** A length exactly when that is a figure people write, else rounded as for the shop: roots and shares have no short exact figure. */
+export function showWritable(length: Length, unit: LengthUnit): string {
+    const exact = showLength(length, unit);
+    return exact.startsWith('≈') || /\.\d{3,}/.test(exact) ? showLength(length, unit, 'shop') : exact;
+}
+
 /** The same length in the other system, for hovers: inches for metric figures and millimetres for the rest. */
 export const showOther = (length: Length, unit: LengthUnit, purpose: Purpose = 'drawing'): string =>
     showLength(length, isMetric(unit) ? 'in' : 'mm', purpose);
