@@ -1,5 +1,93 @@
 import type { Rule } from '../rule.js';
+import { accessibleBenchDepthWrong } from './accessible-bench-depth-wrong.js';
+import { accessibleBenchFloorNotClear } from './accessible-bench-floor-not-clear.js';
+import { accessibleBenchMissing } from './accessible-bench-missing.js';
+import { accessibleBenchNotJudged } from './accessible-bench-not-judged.js';
+import { accessibleBenchTooShort } from './accessible-bench-too-short.js';
+import { accessibleBenchWithoutBack } from './accessible-bench-without-back.js';
+import { accessibleSeatHeightWrong } from './accessible-seat-height-wrong.js';
+import { bearersCloserThanWide } from './bearers-closer-than-wide.js';
+import { benchAcrossDoor } from './bench-across-door.js';
+import { benchAcrossVent } from './bench-across-vent.js';
+import { benchAcrossWindow } from './bench-across-window.js';
+import { benchCloseBeforeDoor } from './bench-close-before-door.js';
+import { benchFigureNotAboveZero } from './bench-figure-not-above-zero.js';
+import { benchMissesLedger } from './bench-misses-ledger.js';
+import { benchMissing } from './bench-missing.js';
+import { benchOutsideRoom } from './bench-outside-room.js';
+import { benchPlaceMissing } from './bench-place-missing.js';
+import { benchPlaceNotANeighbour } from './bench-place-not-a-neighbour.js';
+import { benchRunTooShort } from './bench-run-too-short.js';
+import { benchRunsDoNotMeet } from './bench-runs-do-not-meet.js';
+import { benchStockNotNamed } from './bench-stock-not-named.js';
+import { benchTooShallowToFrame } from './bench-too-shallow-to-frame.js';
+import { benchTooShortToSit } from './bench-too-short-to-sit.js';
+import { benchTopBelowBuildUp } from './bench-top-below-build-up.js';
+import { benchWallsCannotJoin } from './bench-walls-cannot-join.js';
+import { climbTooHigh } from './climb-too-high.js';
+import { footRoomTooSmall } from './foot-room-too-small.js';
+import { headClearanceGenerous } from './head-clearance-generous.js';
+import { headClearanceTooLow } from './head-clearance-too-low.js';
+import { ledgerScrewTooLong } from './ledger-screw-too-long.js';
+import { ledgerScrewTooShort } from './ledger-screw-too-short.js';
+import { legOnDrain } from './leg-on-drain.js';
+import { legThroughBench } from './leg-through-bench.js';
+import { lightLowOverBench } from './light-low-over-bench.js';
+import { noWallBehindBench } from './no-wall-behind-bench.js';
+import { riseTooLow } from './rise-too-low.js';
+import { seatTooShallow } from './seat-too-shallow.js';
+import { slatScrewWrongLength } from './slat-screw-wrong-length.js';
 import { slatsDoNotFit } from './slats-do-not-fit.js';
+import { spanWithoutLeg } from './span-without-leg.js';
+import { tierBehindNotHigher } from './tier-behind-not-higher.js';
+import { tierBehindOnAnotherWall } from './tier-behind-on-another-wall.js';
+import { tiersInACircle } from './tiers-in-a-circle.js';
+import { tiersOverlap } from './tiers-overlap.js';
 
 /** Rules of this family, by id. */
-export const benchRules: readonly Rule[] = [slatsDoNotFit];
+export const benchRules: readonly Rule[] = [
+    accessibleBenchDepthWrong,
+    accessibleBenchFloorNotClear,
+    accessibleBenchMissing,
+    accessibleBenchNotJudged,
+    accessibleBenchTooShort,
+    accessibleBenchWithoutBack,
+    accessibleSeatHeightWrong,
+    bearersCloserThanWide,
+    benchAcrossDoor,
+    benchAcrossVent,
+    benchAcrossWindow,
+    benchCloseBeforeDoor,
+    benchFigureNotAboveZero,
+    benchMissesLedger,
+    benchMissing,
+    benchOutsideRoom,
+    benchPlaceMissing,
+    benchPlaceNotANeighbour,
+    benchRunTooShort,
+    benchRunsDoNotMeet,
+    benchStockNotNamed,
+    benchTooShallowToFrame,
+    benchTooShortToSit,
+    benchTopBelowBuildUp,
+    benchWallsCannotJoin,
+    climbTooHigh,
+    footRoomTooSmall,
+    headClearanceGenerous,
+    headClearanceTooLow,
+    ledgerScrewTooLong,
+    ledgerScrewTooShort,
+    legOnDrain,
+    legThroughBench,
+    lightLowOverBench,
+    noWallBehindBench,
+    riseTooLow,
+    seatTooShallow,
+    slatScrewWrongLength,
+    slatsDoNotFit,
+    spanWithoutLeg,
+    tierBehindNotHigher,
+    tierBehindOnAnotherWall,
+    tiersInACircle,
+    tiersOverlap,
+];

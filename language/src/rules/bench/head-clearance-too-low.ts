@@ -1,0 +1,40 @@
+import { showCitation } from '../../core/citation.js';
+import { lengthFigure } from '../../core/finding.js';
+import { minus, plus } from '../../core/length.js';
+import { governing, showRequired } from '../governing.js';
+import { replaceLength } from '../fixes.js';
+import { defineRule } from '../rule.js';
+import { placedBenches } from './bench-findings.js';
+
+export const headClearanceTooLow = defineRule({
+    id: 'head-clearance-too-low',
+    family: 'bench',
+    title: 'Too little head clearance over the highest bench',
+    severity: 'warning',
+    why: 'A tall bather cannot sit upright, and the head is in the hottest air under the ceiling.',
+    bad: 'bench upper on back { build Slatted; top 39"; depth 20" }',
+    good: 'bench upper on back { build Slatted; top 38"; depth 20" }',
+    sources: [{ kind: 'practice', text: '42 to 47 in from the upper bench to the ceiling' }],
+    isWaivable: true,
+    fixes: 'review',
+    *check(input) {
+        const { ruleSets, results, show, job } = input;
+        const rule = governing(ruleSets, 'bench.head-clearance');
+        const inside = results.inside;
+        if (!rule || !inside) return;
+        for (const { layout: { isHighest, comfort: { headClearance } }, block: { values: { top } }, name } of placedBenches(input)) {
+            // A top above the ceiling is said by another rule.
+            if (!isHighest || !top || headClearance < 0 || headClearance >= rule.figure.value) continue;
+            const highest = minus(inside.height, rule.figure.value);
+            const room = job.room?.values.height;
+            yield {
+                at: top.span,
+                message: `Head clearance over bench ${name} is ${show(headClearance)}; ${showRequired(rule.figure.value, job.unit)} is needed (${showCitation(rule.clause.citation)}). ` +
+                    `Set the top to ${show(highest)} or lower${room ? `, or the height of the room to ${show(plus(room.value, minus(rule.figure.value, headClearance)))} or more` : ''}.`,
+                citation: rule.clause.citation, measured: lengthFigure(headClearance), required: lengthFigure(rule.figure.value), subject: `${name}.head_clearance`,
+                related: room ? [{ at: room.span, message: 'The height of the room stands here.' }] : [],
+                fixes: highest > 0 ? replaceLength('top', top.span, highest, job.unit) : [],
+            };
+        }
+    },
+});
