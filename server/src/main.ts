@@ -3,7 +3,7 @@ import { NodeFileSystem } from 'langium/node';
 import { ProposedFeatures, createConnection } from 'vscode-languageserver/node';
 import { startHotroomServer } from './lsp/start.js';
 import { createServerServices } from './services.js';
-import { HighsInProcess } from './solver/highs.js';
+import { HighsInWorker } from './solver/highs-in-worker.js';
 
 /** The language server as a process: over the streams or the channel its arguments name. */
 const connection = createConnection(ProposedFeatures.all);
@@ -14,9 +14,10 @@ process.on('uncaughtException', error => { log(`Not caught: ${error.stack ?? err
 process.on('unhandledRejection', reason => { log(`Not caught: ${reason instanceof Error ? reason.stack ?? reason.message : String(reason)}`); });
 
 const pages = new Map<string, string | undefined>();
-const solver = new HighsInProcess();
+const solver = new HighsInWorker({ worker: new URL('highs-worker.cjs', import.meta.url) });
 const { shared } = createServerServices({ connection, ...NodeFileSystem }, { log, solver, handbook: pageOf });
 startHotroomServer(connection, shared);
+connection.onShutdown(() => solver.close());
 
 /** The handbook lies beside the program when it is installed whole. */
 function pageOf(rule: string): string | undefined {

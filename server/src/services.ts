@@ -93,7 +93,7 @@ export function createServerServices(context: DefaultSharedModuleContext, option
     const guards: Module<HotroomServerServices, object> = {
         parser: { LangiumParser: (services: HotroomServerServices) => createGuardedParser(services) },
         validation: { DocumentValidator: (services: HotroomServerServices) => new HotroomValidator(services) },
-    } as object;
+    };
     const shared = inject(createDefaultSharedModule(context), HotroomGeneratedSharedModule, hotroomSharedModule as object, sharedAdditions as object) as unknown as HotroomServerSharedServices;
     const hotroom = inject(createDefaultModule({ shared }), HotroomGeneratedModule, hotroomModule as Module<HotroomServices, object>, own as object, guards) as unknown as HotroomServerServices;
     shared.ServiceRegistry.register(hotroom);

@@ -3,6 +3,8 @@ import type { Location, Position, Range, TextEdit } from 'vscode-languageserver'
 import type { Edit } from '../../language/src/core/finding.js';
 import type { Span } from '../../language/src/core/span.js';
 
+/** A place in one text as line and character. */
+export const positionIn = (text: TextDocument, offset: number): Position => text.positionAt(offset);
 /** A stretch of one text as lines and characters. Both protocols count UTF-16 units, so nothing is converted but the line. */
 export const rangeIn = (text: TextDocument, start: number, end: number): Range => ({ start: text.positionAt(start), end: text.positionAt(end) });
 

@@ -8,8 +8,14 @@ import { analyzeText, exampleText } from '../support/workspace.js';
 import { rawOf } from './sample.js';
 
 const standard = exampleText('birch-point.hotroom');
+const analysed = new Map<string, ReturnType<typeof analyzeText>>();
+function analysisOf(text: string): ReturnType<typeof analyzeText> {
+    const known = analysed.get(text) ?? analyzeText(text);
+    analysed.set(text, known);
+    return known;
+}
 async function hover(needle: string, shift = 0, text = standard): Promise<HoverText | undefined> {
-    const analysis = await analyzeText(text);
+    const analysis = await analysisOf(text);
     return hoverAt({ raw: rawOf(text), analysis, textAt: ({ uri, start, end }) => (uri.endsWith('job.hotroom') ? text : exampleText(uri.replace('memory:/work/', ''))).slice(start, end) }, text.indexOf(needle) + shift);
 }
 const about = (text: string, found: HoverText | undefined): string | undefined => found && text.slice(found.start, found.end);
@@ -51,27 +57,27 @@ describe('a hover tells', () => {
 });
 
 test('every word and figure of the standard job has a hover', async () => {
-    const analysis = await analyzeText(standard);
+    const analysis = await analysisOf(standard);
     const raw = rawOf(standard);
     const silent = raw.tokens.filter(token => /^[\w"]/.test(token.image) && !token.image.startsWith('"')).filter(token => !hoverAt({ raw, analysis, textAt: () => '' }, token.startOffset) || !hoverAt({ raw, analysis, textAt: () => '' }, endOf(token) - 1));
     expect(silent.map(({ image }) => image)).toEqual([]);
 });
 
 test('computed values stand behind the head of their block', async () => {
-    const hints = hintsOf(await analyzeText(standard));
+    const hints = hintsOf(await analysisOf(standard));
     const shown = hints.map(({ at, label }) => `${standard.slice(standard.lastIndexOf('\n', at) + 1, at).trim()} | ${label}`);
     expect(shown.find(line => line.startsWith('room'))).toMatch(/^room \| inside volume [\d.]+ ft3, panels \d+$/);
     expect(shown.find(line => line.startsWith('heater stove on right |'))).toMatch(/current 25 A/); // 6 kW at 240 V
 });
 test('hints in the unit that is asked for', async () => {
-    expect(hintsOf(await analyzeText(standard), 'mm').find(({ label }) => label.startsWith('inside volume'))?.label).toMatch(/^inside volume [\d.]+ m3/);
+    expect(hintsOf(await analysisOf(standard), 'mm').find(({ label }) => label.startsWith('inside volume'))?.label).toMatch(/^inside volume [\d.]+ m3/);
 });
 
 test('a job has a line that counts its findings and one that leads to its cut list', async () => {
-    const good = lensesOf(await analyzeText(standard));
+    const good = lensesOf(await analysisOf(standard));
     expect(good.map(({ opens, job }) => [opens, job])).toEqual([['nothing', 'birch_point'], ['cut-list', 'birch_point']]);
     expect(good[1]?.title).toMatch(/^cut list: \d+ parts, \d+ pieces$/);
-    const bad = lensesOf(await analyzeText('job a {\n    rules iec\n    room { widht 72" }\n    room { depth 72" }\n}\n'));
+    const bad = lensesOf(await analysisOf('job a {\n    rules iec\n    room { widht 72" }\n    room { depth 72" }\n}\n'));
     expect(bad[0]?.title).toMatch(/^[1-9]\d* errors?/);
 });
 

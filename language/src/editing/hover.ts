@@ -6,7 +6,6 @@ import type { FactEntry } from '../facts/facts-tree.js';
 import type { Block, Given, Link } from '../model/block.js';
 import { showBlock } from '../model/block.js';
 import { endOf, type Token } from '../syntax/token-list.js';
-import type { Property } from '../vocabulary/block.js';
 import { definitionOf, isBlockKind } from '../vocabulary/index.js';
 import { describeChoice, describeHeader, describeProperty, kindWords } from './describe.js';
 import { blockStartingAt, factsPrefix, headlines } from './find-block.js';
@@ -139,7 +138,7 @@ function linkHover(link: Link, input: HoverInput, at: { start: number; end: numb
 /** The facts a block must have, as they are written. */
 function summaryOf(block: Block, { textAt }: HoverInput): string[] {
     const { properties } = definitionOf(block.kind);
-    const isRequired = (key: string): boolean => (properties[key] as Property | undefined)?.isRequired === true;
+    const isRequired = (key: string): boolean => (properties[key])?.isRequired === true;
     return Object.entries(block.values as Readonly<Record<string, Given<unknown>>>)
         .sort(([a], [b]) => Number(isRequired(b)) - Number(isRequired(a)))
         .slice(0, shownFacts)

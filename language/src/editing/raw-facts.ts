@@ -125,7 +125,7 @@ class RawReader {
     private leaveUnclosed(key: Token): void {
         if (this.surplus <= 0 || beginsFact(this.scope.kind, key.image)) return;
         let levels = deepest;
-        for (let scope: RawScope | undefined = this.scope; scope?.parent && levels > 0; scope = scope.parent, levels--) {
+        for (let scope: RawScope = this.scope; scope.parent && levels > 0; scope = scope.parent, levels--) {
             const header = scope.header?.key;
             if (!header || !beginsFact(scope.parent.kind, key.image) || (key.startColumn ?? 1) > (header.startColumn ?? 1)) continue;
             while (this.scope !== scope.parent && this.scope.parent) { this.scope = this.scope.parent; this.surplus--; }
@@ -165,7 +165,7 @@ export function scopeAt(file: RawScope, offset: number): RawScope {
 /** Where a scope without a closing brace ends: behind its last fact, blank lines included, up to what stands further out. */
 function scopeEnd(scope: RawScope): number {
     if (scope.close) return scope.close.startOffset;
-    for (let outer: RawScope | undefined = scope; outer?.parent; outer = outer.parent) {
+    for (let outer = scope; outer.parent; outer = outer.parent) {
         const header = outer.header;
         const next = header && outer.parent.facts[outer.parent.facts.indexOf(header) + 1];
         if (next) return next.start - 1;

@@ -4,6 +4,7 @@ import * as z from 'zod/mini';
 import type { Analysis, JobAnalysis } from '../../../language/src/analyze.js';
 import { planStock, planStockGreedy } from '../../../language/src/engines/stock/plan-stock.js';
 import type { IntegerSolver } from '../../../language/src/engines/stock/integer-solver.js';
+import { spanContains, type Span } from '../../../language/src/core/span.js';
 import type { Block } from '../../../language/src/model/block.js';
 import { cutListDocument, jobName } from '../../../language/src/renderings/cut-list-document.js';
 import { stockOffers } from '../../../language/src/renderings/stock-offers.js';
@@ -42,7 +43,7 @@ export class CutLists {
         const job = analysis?.jobs.find(candidate => subject.data.job === undefined || jobName(candidate.job) === subject.data.job);
         if (!analysis || !job) return null;
         const key = `${document.uri.toString()} ${jobName(job.job)}`;
-        const hasErrors = analysis.findings.some(({ severity, at }) => severity === 'error' && at.start <= job.job.block.span.end);
+        const hasErrors = analysis.findings.some(({ severity, at }) => severity === 'error' && !isOfAnotherJob(at, job, analysis));
         const last = this.sound.get(key);
         if (hasErrors && last) return { ...last, stale: true };
         const planned = await this.plan(job, token, progress);
@@ -70,6 +71,7 @@ export class CutLists {
     private async plan({ job, results }: JobAnalysis, token: Cancellation.CancellationToken, progress: Progress): Promise<readonly PlannedStock[]> {
         const stop = new AbortController();
         const follow = token.onCancellationRequested(() => { stop.abort(); });
+        const giveUpWhenCancelled = (): void => { if (token.isCancellationRequested) throw OperationCancelled as unknown as Error; };
         const limit = AbortSignal.timeout(planLimitMs);
         const signal = AbortSignal.any([stop.signal, limit]);
         const tasks = stockTasks(results.parts, stockOffers(job));
@@ -81,12 +83,12 @@ export class CutLists {
                 done++;
                 // Lets a cancellation that has arrived be heard before the next stretch of arithmetic.
                 await new Promise(resolve => { setImmediate(resolve); });
-                if (stop.signal.aborted) throw OperationCancelled as unknown as Error;
+                giveUpWhenCancelled();
                 if (!this.solver) return { plan: planStockGreedy(request), cutShort: 'This is the quick plan; there is no solver here to prove a better one.' };
                 try {
                     return { plan: await planStock(request, this.solver, signal) };
                 } catch (error) {
-                    if (stop.signal.aborted) throw OperationCancelled as unknown as Error;
+                    giveUpWhenCancelled();
                     if (!limit.aborted) throw error;
                     return { plan: planStockGreedy(request), cutShort: `The ${planLimitMs / 1000} s allowed were over, so this is the quick plan.` };
                 }
@@ -102,6 +104,9 @@ export class CutLists {
         return [...analysis.file.catalogues, ...used.flatMap(other => hotroom.editing.Reader.analysis(other)?.file.catalogues ?? [])];
     }
 }
+
+const isOfAnotherJob = (at: Span, own: JobAnalysis, { jobs }: Analysis): boolean =>
+    jobs.some(other => other !== own && spanContains(other.job.block.span, at));
 
 function withPlaces(list: TablesDocument, { editing: { Places } }: HotroomServerServices): CutListAnswer {
     return { ...list, tables: list.tables.map(table => ({ ...table, rows: table.rows.map(({ at, ...row }) => ({ ...row, ...(at && { at: Places.location(at) }) })) })) };

@@ -9,17 +9,17 @@ import type { HotroomServerServices } from '../services.js';
  */
 export function createGuardedParser(services: HotroomServerServices): LangiumParser {
     const parser = createLangiumParser(services);
-    const parse = parser.parse.bind(parser) as <T extends AstNode>(input: string, options?: ParserOptions) => ParseResult<T>;
+    const read: LangiumParser['parse'] = parser.parse.bind(parser);
     parser.parse = <T extends AstNode>(input: string, options?: ParserOptions): ParseResult<T> => {
         try {
-            return parse<T>(input, options);
+            return read<T>(input, options);
         } catch (error) {
             services.editing.log(`Reading a text of ${input.length} characters failed: ${error instanceof Error ? error.stack ?? error.message : String(error)}`);
             const report: ReadingReport = {
                 diagnostics: [], damaged: new Set([-1]),
                 problems: [{ id: 'reading-failed' as never, message: 'This file cannot be read; it is nested too deeply or broken in a way nobody foresaw. Undo the last change.', start: 0, end: Math.min(1, input.length), damages: [-1] }],
             };
-            return { ...parse<T>('', options), lexerReport: report };
+            return { ...read<T>('', options), lexerReport: report };
         }
     };
     return parser;

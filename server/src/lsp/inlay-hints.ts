@@ -3,6 +3,7 @@ import type { InlayHintProvider } from 'langium/lsp';
 import type { InlayHint, InlayHintParams } from 'vscode-languageserver';
 import { hintsOf } from '../../../language/src/editing/hints.js';
 import type { HotroomServerServices } from '../services.js';
+import { positionIn } from '../to-lsp.js';
 
 export class HotroomInlayHints implements InlayHintProvider {
     constructor(private readonly services: HotroomServerServices) {}
@@ -15,7 +16,7 @@ export class HotroomInlayHints implements InlayHintProvider {
         const from = text.offsetAt(range.start);
         const to = text.offsetAt(range.end);
         return hintsOf(analysis, await Settings.displayUnit()).filter(({ at }) => from <= at && at <= to).map(({ at, label, tooltip }) => ({
-            position: text.positionAt(at), label, tooltip: { kind: 'markdown', value: tooltip }, paddingLeft: true,
+            position: positionIn(text, at), label, tooltip: { kind: 'markdown', value: tooltip }, paddingLeft: true,
         }));
     }
 }

@@ -3,6 +3,7 @@ import type { SemanticTokenProvider } from 'langium/lsp';
 import { SemanticTokensBuilder, type SemanticTokens, type SemanticTokensDelta, type SemanticTokensDeltaParams, type SemanticTokensOptions, type SemanticTokensParams, type SemanticTokensRangeParams } from 'vscode-languageserver';
 import { highlights, type HighlightKind } from '../../../language/src/editing/highlight.js';
 import type { HotroomServerServices } from '../services.js';
+import { positionIn } from '../to-lsp.js';
 
 const types = ['keyword', 'property', 'variable', 'enumMember', 'operator', 'number', 'string', 'comment'] as const;
 const modifiers = ['declaration'] as const;
@@ -48,7 +49,7 @@ export class HotroomSemanticTokens implements SemanticTokenProvider {
     private fill(builder: SemanticTokensBuilder, document: LangiumDocument, from = 0, to = Infinity): void {
         for (const { start, end, kind } of highlights(this.services.editing.Reader.raw(document))) {
             if (end <= from || start >= to) continue;
-            const { line, character } = document.textDocument.positionAt(start);
+            const { line, character } = positionIn(document.textDocument, start);
             builder.push(line, character, end - start, this.tokenTypes[typeOf[kind]] ?? 0, kind === 'name' ? 1 : 0);
         }
     }

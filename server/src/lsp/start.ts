@@ -15,8 +15,8 @@ export function startHotroomServer(connection: Connection, shared: HotroomServer
         HoverProvider: DocumentState.Validated, InlayHintProvider: DocumentState.Validated, CodeLensProvider: DocumentState.Validated,
         Formatter: DocumentState.Parsed, DefinitionProvider: DocumentState.Linked,
     });
-    connection.onSelectionRanges(createServerRequestHandler<SelectionRangeParams, SelectionRange[], SelectionRange[], void>(
-        (services, document, { positions }) => selectionRanges(services as unknown as HotroomServerServices, document, positions), shared, DocumentState.Parsed));
+    connection.onSelectionRanges(createServerRequestHandler(
+        (services, document, { positions }: SelectionRangeParams): SelectionRange[] => selectionRanges(services as unknown as HotroomServerServices, document, positions), shared, DocumentState.Parsed));
     connection.onInitialized(params => {
         shared.lsp.LanguageServer.initialized(params);
         const { DocumentUpdateHandler } = shared.lsp;

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { URI } from 'langium';
-import { CodeActionKind, DiagnosticSeverity, type CodeAction, type CodeActionContext, type Diagnostic, type Range } from 'vscode-languageserver';
+import { DocumentState, URI } from 'langium';
+import { CodeActionKind, DiagnosticSeverity, type CodeAction, type CodeActionContext, type Range } from 'vscode-languageserver';
 import { analyze } from '../../../language/src/analyze.js';
 import { fixAllKind } from '../../../server/src/lsp/code-actions.js';
 import { toDiagnostic } from '../../../server/src/lsp/diagnostics.js';
@@ -8,7 +8,7 @@ import { ServerWorkspace, applyEdits, textIn } from './server-workspace.js';
 
 const everywhere: Range = { start: { line: 0, character: 0 }, end: { line: 1000, character: 0 } };
 async function actions(server: ServerWorkspace, document: Awaited<ReturnType<ServerWorkspace['add']>>, context: Partial<CodeActionContext> = {}, range = everywhere): Promise<CodeAction[]> {
-    return await server.hotroom.lsp.CodeActionProvider?.getCodeActions(document, { textDocument: { uri: document.uri.toString() }, range, context: { diagnostics: document.diagnostics as Diagnostic[] ?? [], ...context } }) as CodeAction[];
+    return await server.hotroom.lsp.CodeActionProvider?.getCodeActions(document, { textDocument: { uri: document.uri.toString() }, range, context: { diagnostics: document.diagnostics ?? [], ...context } }) as CodeAction[];
 }
 const misspelt = 'job a {\n    rules     us_dwelling\n    site {\n        widht     96"\n        flor      tile\n    }\n}\n';
 
@@ -47,7 +47,7 @@ describe('diagnostics', () => {
         const builder = server.shared.workspace.DocumentBuilder;
         const used = server.shared.workspace.LangiumDocumentFactory.fromString('catalogue c { stock alder { } }\n', URI.parse(server.uri('c.hotroom')));
         server.shared.workspace.LangiumDocuments.addDocument(used);
-        builder.resetToState(document, 3);
+        builder.resetToState(document, DocumentState.ComputedScopes);
         await server.build();
         expect(codes()).toEqual([]);
     });

@@ -13,65 +13,65 @@ async function workspace(): Promise<{ workspace: ServerWorkspace; home: LangiumD
 
 describe('definition', () => {
     test('from a reference to the block in another file', async () => {
-        const { workspace: { hotroom, uri }, home, document } = await workspace();
-        const [link] = await hotroom.lsp.DefinitionProvider?.getDefinition(document, at(document, 'Slatted', 3)) ?? [];
-        expect(link?.targetUri).toBe(uri('c.hotroom'));
+        const { workspace: server, home, document } = await workspace();
+        const [link] = await server.hotroom.lsp.DefinitionProvider?.getDefinition(document, at(document, 'Slatted', 3)) ?? [];
+        expect(link?.targetUri).toBe(server.uri('c.hotroom'));
         expect(link && textIn(home, link.targetSelectionRange)).toBe('Slatted');
         expect(link && textIn(home, link.targetRange)).toMatch(/^bench_build Slatted \{[^}]*\}$/);
     });
     test('from a use to its file', async () => {
-        const { workspace: { hotroom, uri }, document } = await workspace();
-        const [link] = await hotroom.lsp.DefinitionProvider?.getDefinition(document, at(document, 'c.hotroom', 2)) ?? [];
-        expect(link?.targetUri).toBe(uri('c.hotroom'));
+        const { workspace: server, document } = await workspace();
+        const [link] = await server.hotroom.lsp.DefinitionProvider?.getDefinition(document, at(document, 'c.hotroom', 2)) ?? [];
+        expect(link?.targetUri).toBe(server.uri('c.hotroom'));
     });
     test('nothing from a word that names nothing', async () => {
-        const { workspace: { hotroom }, document } = await workspace();
-        expect(await hotroom.lsp.DefinitionProvider?.getDefinition(document, at(document, 'build', 1))).toBeUndefined();
+        const { workspace: server, document } = await workspace();
+        expect(await server.hotroom.lsp.DefinitionProvider?.getDefinition(document, at(document, 'build', 1))).toBeUndefined();
     });
 });
 
 describe('references and highlights', () => {
     test('every file that names a catalogue entry', async () => {
-        const { workspace: { hotroom, uri }, home } = await workspace();
-        const found = await hotroom.lsp.ReferencesProvider?.findReferences(home, { ...at(home, 'Slatted'), context: { includeDeclaration: true } }) ?? [];
-        expect(found.map(place => place.uri).sort()).toEqual([uri('a.hotroom'), uri('a.hotroom'), uri('c.hotroom')]);
+        const { workspace: server, home } = await workspace();
+        const found = await server.hotroom.lsp.ReferencesProvider?.findReferences(home, { ...at(home, 'Slatted'), context: { includeDeclaration: true } }) ?? [];
+        expect(found.map(place => place.uri).sort()).toEqual([server.uri('a.hotroom'), server.uri('a.hotroom'), server.uri('c.hotroom')]);
     });
     test('within a job, without the name itself when not asked for', async () => {
-        const { workspace: { hotroom }, document } = await workspace();
-        const found = await hotroom.lsp.ReferencesProvider?.findReferences(document, { ...at(document, 'upper', 5), context: { includeDeclaration: false } }) ?? [];
+        const { workspace: server, document } = await workspace();
+        const found = await server.hotroom.lsp.ReferencesProvider?.findReferences(document, { ...at(document, 'upper', 5), context: { includeDeclaration: false } }) ?? [];
         expect(found.map(({ range }) => range.start.line)).toEqual([8]);
     });
     test('highlights stay in the file', async () => {
-        const { workspace: { hotroom }, document } = await workspace();
-        expect((await hotroom.lsp.DocumentHighlightProvider?.getDocumentHighlight(document, at(document, 'Slatted')))?.length).toBe(2);
-        expect((await hotroom.lsp.DocumentHighlightProvider?.getDocumentHighlight(document, at(document, 'upper on')))?.map(({ kind }) => kind)).toEqual([3, 2]);
+        const { workspace: server, document } = await workspace();
+        expect((await server.hotroom.lsp.DocumentHighlightProvider?.getDocumentHighlight(document, at(document, 'Slatted')))?.length).toBe(2);
+        expect((await server.hotroom.lsp.DocumentHighlightProvider?.getDocumentHighlight(document, at(document, 'upper on')))?.map(({ kind }) => kind)).toEqual([3, 2]);
     });
 });
 
 describe('rename', () => {
     test.each([['start', 0], ['middle', 3], ['end', 7]])('from the %s of a reference, in every file', async (_, shift) => {
-        const { workspace: { hotroom, uri }, document } = await workspace();
+        const { workspace: server, document } = await workspace();
         const place = at(document, 'Slatted', shift);
-        const range = await hotroom.lsp.RenameProvider?.prepareRename(document, place);
+        const range = await server.hotroom.lsp.RenameProvider?.prepareRename(document, place);
         expect(range && 'start' in range && textIn(document, range)).toBe('Slatted');
-        const edit = await hotroom.lsp.RenameProvider?.rename(document, { ...place, newName: 'Open' });
-        expect(applyEdits(catalogue, edit?.changes?.[uri('c.hotroom')] ?? [])).toBe(catalogue.replace('Slatted', 'Open'));
-        expect(applyEdits(job, edit?.changes?.[uri('a.hotroom')] ?? [])).toBe(job.replaceAll('Slatted', 'Open'));
+        const edit = await server.hotroom.lsp.RenameProvider?.rename(document, { ...place, newName: 'Open' });
+        expect(applyEdits(catalogue, edit?.changes?.[server.uri('c.hotroom')] ?? [])).toBe(catalogue.replace('Slatted', 'Open'));
+        expect(applyEdits(job, edit?.changes?.[server.uri('a.hotroom')] ?? [])).toBe(job.replaceAll('Slatted', 'Open'));
     });
     test('of a block nobody refers to', async () => {
-        const { workspace: { hotroom, uri }, document } = await workspace();
-        const edit = await hotroom.lsp.RenameProvider?.rename(document, { ...at(document, 'lower', 2), newName: 'foot' });
-        expect(applyEdits(job, edit?.changes?.[uri('a.hotroom')] ?? [])).toBe(job.replace('lower', 'foot'));
+        const { workspace: server, document } = await workspace();
+        const edit = await server.hotroom.lsp.RenameProvider?.rename(document, { ...at(document, 'lower', 2), newName: 'foot' });
+        expect(applyEdits(job, edit?.changes?.[server.uri('a.hotroom')] ?? [])).toBe(job.replace('lower', 'foot'));
     });
     test.each([['upper', 'The name upper is taken by another bench.'], ['2nd', '‘2nd’ is not a name. A name is made of letters, digits and _, and begins with a letter.'], ['on', '‘on’ has a meaning of its own and cannot be a name.']])('not to %s', async (newName, message) => {
-        const { workspace: { hotroom }, document } = await workspace();
-        expect(() => hotroom.lsp.RenameProvider?.rename(document, { ...at(document, 'lower'), newName })).toThrow(message);
+        const { workspace: server, document } = await workspace();
+        expect(() => server.hotroom.lsp.RenameProvider?.rename(document, { ...at(document, 'lower'), newName })).toThrow(message);
     });
     test('not of a fact, a word or a figure', async () => {
-        const { workspace: { hotroom }, document, home } = await workspace();
-        expect(await hotroom.lsp.RenameProvider?.prepareRename(document, at(document, 'build', 1))).toBeUndefined();
-        expect(await hotroom.lsp.RenameProvider?.prepareRename(document, at(document, 'back {', 1))).toBeUndefined();
-        expect(await hotroom.lsp.RenameProvider?.prepareRename(home, at(home, '3/4"', 1))).toBeUndefined();
+        const { workspace: server, document, home } = await workspace();
+        expect(await server.hotroom.lsp.RenameProvider?.prepareRename(document, at(document, 'build', 1))).toBeUndefined();
+        expect(await server.hotroom.lsp.RenameProvider?.prepareRename(document, at(document, 'back {', 1))).toBeUndefined();
+        expect(await server.hotroom.lsp.RenameProvider?.prepareRename(home, at(home, '3/4"', 1))).toBeUndefined();
     });
 });
 

@@ -9,15 +9,19 @@ import {
     StreamMessageReader, StreamMessageWriter, createProtocolConnection, type Diagnostic, type InitializeResult, type ProtocolConnection,
 } from 'vscode-languageserver-protocol/node';
 
+/** The protocol still wants this older field named. */
+const noRoot = { rootUri: null };
 const root = fileURLToPath(new URL('../../../', import.meta.url));
 
 /** Bundles the server the way the package has it, into a folder of its own. */
 export async function bundleServer(folder: string): Promise<string> {
     const outfile = path.join(folder, 'dist', 'server.cjs');
-    await build({
-        absWorkingDir: root, entryPoints: ['server/src/main.ts'], outfile, bundle: true, platform: 'node', format: 'cjs', target: 'node22', mainFields: ['module', 'main'], logLevel: 'error',
+    const shared = {
+        absWorkingDir: root, bundle: true, platform: 'node', format: 'cjs', target: 'node22', mainFields: ['module', 'main'], logLevel: 'error',
         define: { 'import.meta.url': 'ownUrl' }, banner: { js: 'const ownUrl=require(\'node:url\').pathToFileURL(__filename).href;' },
-    });
+    } as const;
+    await build({ ...shared, mainFields: [...shared.mainFields], entryPoints: ['server/src/main.ts'], outfile });
+    await build({ ...shared, mainFields: [...shared.mainFields], entryPoints: ['server/src/solver/highs-worker.ts'], outfile: path.join(folder, 'dist', 'highs-worker.cjs') });
     cpSync(path.join(root, 'node_modules/highs/build/highs.wasm'), path.join(folder, 'dist', 'highs.wasm'));
     return outfile;
 }
@@ -32,7 +36,7 @@ export class StdioServer {
     private readonly told = new Map<string, { diagnostics: readonly Diagnostic[]; version: number }>();
     private waiting: { uri: string; resolve: (diagnostics: readonly Diagnostic[]) => void; wants: (diagnostics: readonly Diagnostic[]) => boolean }[] = [];
 
-    constructor(bundle: string, readonly folder: string, { hasFolder = true, settings = {} as unknown } = {}) {
+    constructor(bundle: string, readonly folder: string, { hasFolder = true, settings = {} } = {}) {
         this.process = spawn(process.execPath, [bundle, '--stdio'], { stdio: ['pipe', 'pipe', 'inherit'] });
         this.exitCode = new Promise(resolve => { this.process.on('exit', resolve); });
         this.connection = createProtocolConnection(new StreamMessageReader(this.process.stdout!), new StreamMessageWriter(this.process.stdin!));
@@ -46,7 +50,7 @@ export class StdioServer {
         this.connection.listen();
         const workspaceFolders = hasFolder ? [{ uri: pathToFileURL(folder).href, name: 'work' }] : null;
         this.result = this.connection.sendRequest(InitializeRequest.type, {
-            processId: process.pid, rootUri: null, workspaceFolders,
+            processId: process.pid, workspaceFolders, ...noRoot,
             capabilities: {
                 workspace: { configuration: true, workspaceFolders: true, didChangeConfiguration: { dynamicRegistration: true }, didChangeWatchedFiles: { dynamicRegistration: true } },
                 textDocument: { completion: { completionItem: { snippetSupport: true } }, publishDiagnostics: { relatedInformation: true } },

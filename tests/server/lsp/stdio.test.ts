@@ -79,6 +79,8 @@ describe('a whole session', { timeout: 60_000 }, () => {
             tablesDocumentSchema.parse(await server.connection.sendRequest(ExecuteCommandRequest.type, { command: 'hotroom.server.cutList', arguments: [{ uri, job: 'birch_point' }], workDoneToken: 'one' }));
         const sound = await ask();
         expect(sound.stale).toBeUndefined();
+        expect(sound.tables.length).toBeGreaterThan(1);
+        expect(JSON.stringify(sound)).not.toContain('quick plan');
         const wrong = standard.replace('hinge     left', 'hinge     lift');
         server.forget(uri);
         await server.connection.sendNotification(DidChangeTextDocumentNotification.type, { textDocument: { uri, version: 2 }, contentChanges: [{ text: wrong }] });
