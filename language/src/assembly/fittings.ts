@@ -51,7 +51,7 @@ function onWall(named: { readonly name: string; readonly block: Placed }, kind: 
     const wall = wallOf(named.block);
     if (!wall) return [];
     const { isElectrical = kind === 'sensor' || kind === 'light', ...more } = details;
-    const { thing, problems } = placeFitting({ kind, name: named.name, wall, height: given<WallHeight>(height as { bottom: Length | undefined; belowCeiling: Length | undefined }), ...more, ...given({ place: placeOf(named.block) }) }, inside);
+    const { thing, problems } = placeFitting({ kind, name: named.name, wall, height: given<WallHeight>(height), ...more, ...given({ place: placeOf(named.block) }) }, inside);
     return [{ ...named, problems, parts: [], isElectrical, ...(thing && { thing }) }];
 }
 

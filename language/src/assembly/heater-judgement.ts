@@ -60,7 +60,7 @@ export function judgeHeater(heater: AssembledHeater, job: Job, ruleSets: readonl
     const sensorFitting = fittings.find(({ block: { kind }, thing }) => kind === 'sensor' && thing?.belongsTo === heater.name);
     const sensorBlock = job.sensors.find(sensor => sensor === sensorFitting?.block);
     const element = sensorFitting?.thing;
-    const wall = sensorBlock?.walls[0]?.value;
+    const [wall] = sensorBlock?.walls ?? [];
     const demands: SensorDemands = {
         codes: clausesOf(ruleSets, 'sensor.below-ceiling').filter(({ clause }) => clause.citation.kind === 'standard' && !clause.isSuperseded).map(({ clause }) => ({ value: clause.figure.value, citation: clause.citation })),
     };
@@ -70,7 +70,7 @@ export function judgeHeater(heater: AssembledHeater, job: Job, ruleSets: readonl
         clearances: checkClearances(placed, things, figures, { inside, isFloorCombustible }),
         guardProblems: guardProblems(heater, inside, things),
         duckboardsUnderStones: duckboardsUnderStones(placed, things, inside),
-        sensor: sensorPlace(placed, element && wall ? { name: element.name, wall, box: element.box, ...given({ cable: sensorBlock?.values.cable?.value }) } : undefined, demands, inside),
+        sensor: sensorPlace(placed, element && sensorBlock && wall ? { name: element.name, wall: wall.value, box: element.box, ...given({ cable: sensorBlock.values.cable?.value }) } : undefined, demands, inside),
         ...(sensorFitting && { sensorFitting }), ...(range && { range }), ...(door && { removal: removalPath(placed, door, things, inside) }),
     };
 }

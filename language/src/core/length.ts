@@ -37,7 +37,7 @@ export const sum = (...parts: readonly Length[]): Length => ticks(parts.reduce((
 export const plus = (a: Length, b: Length): Length => ticks(a + b);
 export const minus = (a: Length, b: Length): Length => ticks(a - b);
 export const times = (length: Length, count: number): Length => ticks(length * count);
-export const negate = (length: Length): Length => ticks(-length);
+export const negate = (length: Length): Length => ticks(0 - length);
 export const longest = (...lengths: readonly [Length, ...Length[]]): Length => Math.max(...lengths) as Length;
 export const shortest = (...lengths: readonly [Length, ...Length[]]): Length => Math.min(...lengths) as Length;
 

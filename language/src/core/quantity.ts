@@ -108,9 +108,9 @@ function combine(a: Dimension, b: Dimension, sign: 1 | -1): Dimension {
     const result: Partial<Record<Base, number>> = { ...a };
     for (const [base, exponent] of Object.entries(b) as [Base, number][]) {
         const total = (result[base] ?? 0) + sign * exponent;
-        if (total === 0) delete result[base]; else result[base] = total;
+        result[base] = total;
     }
-    return result;
+    return Object.fromEntries(Object.entries(result).filter(([, exponent]) => exponent !== 0));
 }
 
 /** The quantity as a length; `undefined` when it is no whole number of ticks (the caller names the nearest ones). */

@@ -42,7 +42,7 @@ export function roomFacts(job: Job, results: Results): readonly FactProvider[] {
         amountFact('room.panel_mass', 'mass of all panels', 'kg', () => {
             const panels = shell();
             const weights = panels && panelUnits(panels).filter(panel => panel.opening === undefined).map(panel => panel.weight);
-            return weights?.every(weight => weight.isKnown) ? weights.reduce((total, weight) => total + (weight.isKnown ? weight.kg : 0), 0) : undefined;
+            return weights?.every(weight => weight.isKnown) ? weights.reduce((total, { kg }) => total + kg, 0) : undefined;
         }, () => ({ because: layers, how: 'layers by their densities; doors and windows not counted' })),
         wordsFact('room.closing_corner', 'corner closed last', () => shell()?.closing?.corner.replace('_', ' '), () => ({ because: [given?.closing_corner, job.site?.values.free], how: 'a corner free to swing outward by the engagement' })),
         lengthFact('room.assembly_headroom', 'height needed to put it up', () => shell()?.headroom.required, () => {

@@ -206,7 +206,7 @@ function oneForEachPlace(findings: readonly LanguageFinding[]): LanguageFinding[
 }
 
 function toJob(block: Block<'job'>): Job {
-    const all = <K extends Block['kind']>(kind: K): readonly Block<K>[] => block.children.filter(child => isKind(child, kind)) as unknown as readonly Block<K>[];
+    const all = <K extends Block['kind']>(kind: K): readonly Block<K>[] => block.children.filter(child => isKind(child, kind));
     const one = <K extends Block['kind']>(kind: K): Block<K> | undefined => all(kind)[0];
     const site = one('site');
     const room = one('room');
@@ -214,7 +214,7 @@ function toJob(block: Block<'job'>): Job {
     return {
         block,
         ...(site && { site }), ...(room && { room }), ...(thermometer && { thermometer }),
-        obstructions: (site?.children ?? []).filter(child => isKind(child, 'obstruction')) as unknown as readonly Block<'obstruction'>[],
+        obstructions: (site?.children ?? []).filter(child => isKind(child, 'obstruction')),
         doors: all('door'), windows: all('window'), benches: all('bench'), heaters: all('heater'), circuits: all('circuit'), sensors: all('sensor'),
         controls: all('control'), vents: all('vent'), lights: all('light'), signs: all('sign'), receptacles: all('receptacle'), fittings: all('fitting'),
         duckboards: all('duckboard'),
@@ -230,6 +230,8 @@ function unitOf(job: Block): LengthUnit {
     const room = job.children.find(child => isKind(child, 'room'));
     const ofRoom = (room as Block<'room'> | undefined)?.values.width?.unit;
     if (isUnit(ofRoom)) return ofRoom;
-    for (const block of job.children) for (const given of Object.values(block.values as Readonly<Record<string, Given<unknown>>>)) if (isUnit(given.unit)) return given.unit;
+    for (const block of job.children) for (const unit of unitsIn(block)) if (isUnit(unit)) return unit;
     return 'in';
 }
+
+const unitsIn = (block: Block): readonly (string | undefined)[] => Object.values<Given<unknown>>(block.values as Readonly<Record<string, Given<unknown>>>).map(({ unit }) => unit);

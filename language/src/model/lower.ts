@@ -64,7 +64,7 @@ export function lowerBlock(fact: ast.Fact, kind: BlockKind, context: LoweringCon
         reading.report('block-without-body', keySpan(fact, reading), `${showHeader(fact)} has no facts. Put them in braces: ${showHeader(fact)} { … }.`);
     }
     const block: Block = {
-        kind, ...header.parts, values: values as Block['values'], written, children,
+        kind, ...header.parts, values: values, written, children,
         span: reading.spanOf(fact), head: headSpan(fact, reading), isWhole,
         ...(fact.braced && { insertAt: insertPlace(fact, reading) }),
     };
@@ -81,10 +81,10 @@ function lowerHeader(fact: ast.Fact, kind: BlockKind, { reading }: LoweringConte
     if (name) first.shift();
     const title = definition.hasTitle && ast.isText(first[0]) ? first.shift() : undefined;
     const walls: Sourced<Wall>[] = [];
-    let isWhole = true;
+    let isComplained = false;
     const complain = (rule: 'wall-missing' | 'part-not-expected' | 'name-missing', at: AstNode | Span, message: string, fixes: Parameters<Reading['report']>[3] = {}): void => {
-        if (isWhole && !isDamaged) reading.report(rule, at, message, fixes);
-        isWhole = false;
+        if (!isComplained && !isDamaged) reading.report(rule, at, message, fixes);
+        isComplained = true;
     };
     if (!name && definition.name === 'required') complain('name-missing', keySpan(fact, reading), `This ${kind.replaceAll('_', ' ')} has no name. Put one behind ${kind}.`);
     const [on] = first;
@@ -106,7 +106,7 @@ function lowerHeader(fact: ast.Fact, kind: BlockKind, { reading }: LoweringConte
         if (walls.length > 1 && definition.walls !== 'several' && phrases[1]?.[0]) complain('part-not-expected', phrases[1][0], `A ${kind.replaceAll('_', ' ')} stands on one wall.`);
     } else if (on) complain('part-not-expected', on, headerExtra(on, kind, reading));
     else if (phrases[1]?.[0]) complain('part-not-expected', phrases[1][0], headerExtra(phrases[1][0], kind, reading));
-    if (!hasOn && isWhole && (definition.walls === 'one' || definition.walls === 'several')) {
+    if (!hasOn && (definition.walls === 'one' || definition.walls === 'several')) {
         complain('wall-missing', headSpan(fact, reading), `${showHeader(fact)} needs its wall, such as ${showHeader(fact)} on back.`);
     }
     return {
@@ -115,7 +115,7 @@ function lowerHeader(fact: ast.Fact, kind: BlockKind, { reading }: LoweringConte
             ...(title && ast.isText(title) && { title: { value: textOf(title), span: reading.spanOf(title) } }),
             walls,
         },
-        isWhole,
+        isWhole: !isComplained,
     };
 }
 

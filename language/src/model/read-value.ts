@@ -114,16 +114,16 @@ function lengthValue(term: ast.Expr, input: Input): ReadValue | undefined {
 
 function sizeValue(term: ast.Expr, input: Input): ReadValue | undefined {
     if (!ast.isSize(term)) { wrongKind(term, input); return undefined; }
-    const width = term.width && lengthValue(term.width, input);
-    const height = term.height && lengthValue(term.height, input);
+    const width = lengthValue(term.width, input);
+    const height = lengthValue(term.height, input);
     if (!width || !height) return undefined;
     return { value: { width: width.value, height: height.value }, ...(width.unit && { unit: width.unit }) };
 }
 
 function rangeValue(term: ast.Expr, input: Input, side: (term: ast.Expr) => ReadValue | undefined): ReadValue | undefined {
     if (!ast.isRange(term)) { wrongKind(term, input); return undefined; }
-    const from = term.from && side(term.from);
-    const to = term.to && side(term.to);
+    const from = side(term.from);
+    const to = side(term.to);
     if (!from || !to) return undefined;
     if ((from.value as number) > (to.value as number)) {
         input.reading.report('value-out-of-range', term, `This range runs backwards: write the smaller figure first.`);

@@ -35,7 +35,7 @@ export const hotroomModule: Module<HotroomServices, DeepPartial<LangiumCoreServi
 /** Services without any editor protocol, for the command line, tests and other programs. */
 export function createHotroomServices(context: DefaultSharedCoreModuleContext = EmptyFileSystem): { readonly shared: HotroomSharedServices; readonly hotroom: HotroomServices } {
     const shared = inject(createDefaultSharedCoreModule(context), HotroomGeneratedSharedModule, hotroomSharedModule);
-    const hotroom = inject(createDefaultCoreModule({ shared }), HotroomGeneratedModule, hotroomModule) as HotroomServices;
+    const hotroom: HotroomServices = inject(createDefaultCoreModule({ shared }), HotroomGeneratedModule, hotroomModule);
     shared.ServiceRegistry.register(hotroom);
     return { shared, hotroom };
 }

@@ -146,12 +146,14 @@ class Structure {
         if (last && last.tokenType !== this.types.openBrace && last.tokenType !== this.types.lineEnd) this.out.push(insertedToken(this.types.lineEnd, last));
         this.out.push(withType(key, this.types.word));
         this.out.push(...tidyValues(key, rest, this.types, problem => this.problems.push({ ...problem, damages: [key.startOffset] })));
-        if (tokens.some(token => this.damagedAt.includes(token.startOffset))) this.damage(key.startOffset);
-        else {
-            const end = endOf(tokens.at(-1) ?? key);
-            const following = this.tokens.find(token => token.startOffset >= end)?.startOffset ?? Infinity;
-            if (this.damagedAt.some(offset => offset >= key.startOffset && offset < following)) this.damage(key.startOffset);
-        }
+        if (this.damagedAt.length > 0 && this.holdsDamage(tokens, key)) this.damage(key.startOffset);
+    }
+
+    /** Whether one of the fact's own words is damaged, or something after them that belongs to no later word. */
+    private holdsDamage(tokens: readonly Token[], key: Token): boolean {
+        const end = endOf(tokens.at(-1) ?? key);
+        const following = this.tokens[firstAtOrAfter(this.tokens, end)]?.startOffset ?? Infinity;
+        return this.damagedAt.some(offset => (offset >= key.startOffset && offset < following) || tokens.some(token => token.startOffset === offset));
     }
 
     private readonly damaged = new Set<number>();
@@ -202,8 +204,7 @@ class Structure {
         return header !== undefined && lineOf(header) < lineOf(key) && columnOf(key) <= columnOf(header) && this.isFirstOnLine(header);
     }
     private isFirstOnLine(token: Token): boolean {
-        const i = this.tokens.indexOf(token);
-        const before = this.tokens[i - 1];
+        const before = this.tokens[firstAtOrAfter(this.tokens, token.startOffset) - 1];
         return before === undefined || before.tokenType === this.types.lineEnd;
     }
 
@@ -300,6 +301,16 @@ class Structure {
     private report(id: SyntaxProblem['id'], token: Token, damages: readonly number[], message: string, fix?: SyntaxProblem['fix'], end = Math.max(endOf(token), token.startOffset + 1)): void {
         this.problems.push({ id, message, start: token.startOffset, end, damages, ...(fix && { fix }) });
     }
+}
+
+/** Index of the first token at or after an offset; the tokens stand in the order of the text. */
+function firstAtOrAfter(tokens: readonly Token[], offset: number): number {
+    let [low, high] = [0, tokens.length];
+    while (low < high) {
+        const middle = (low + high) >>> 1;
+        if ((tokens[middle]?.startOffset ?? Infinity) < offset) low = middle + 1; else high = middle;
+    }
+    return low;
 }
 
 const columnOf = (token: Token): number => token.startColumn ?? 1;

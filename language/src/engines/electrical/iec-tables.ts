@@ -1,3 +1,4 @@
+import type { Citation } from '../../core/citation.js';
 import { iec552, iec554, iec60898 } from '../../rule-sets/documents.js';
 import { mm2Sizes, type Mm2 } from './conductor.js';
 
@@ -61,7 +62,7 @@ export const capacityAt30C = (size: Mm2, method: InstallationMethod, loaded: 2 |
     if (value === undefined) throw new Error(`No capacity for ${size} mm2, ${method}, ${loaded} loaded, ${insulation}`);
     return value;
 };
-export const capacityCitation = (loaded: 2 | 3, insulation: Insulation) =>
+export const capacityCitation = (loaded: 2 | 3, insulation: Insulation): Citation =>
     iec552.fromMemory(tableName[insulation][loaded], `Copper, ${loaded === 2 ? 'two' : 'three'} loaded conductors, 30 °C.`);
 
 const ambientFactors: Readonly<Record<Insulation, readonly (readonly [upToC: number, factor: number])[]>> = {

@@ -1,3 +1,4 @@
+import type { Citation } from '../../core/citation.js';
 import { nec } from '../../rule-sets/documents.js';
 import { awgSizes, type Awg } from './conductor.js';
 
@@ -106,7 +107,7 @@ export function ohmsPer1000Feet(size: Awg, stranding: Stranding, conductorC: num
     return at75 * (1 + 0.00323 * (conductorC - 75));
 }
 /** The two rows differ by about 2 % and copies mix them up, so the citation says which one was read. */
-export const resistanceCitation = (size: Awg, stranding: Stranding) => {
+export const resistanceCitation = (size: Awg, stranding: Stranding): Citation => {
     const isSolidRow = stranding === 'solid' && solidOhms[size] !== undefined;
     const text = `Uncoated copper, ${isSolidRow ? 'solid' : 'stranded'}, direct current at 75 °C.`;
     return !isSolidRow && solidOhms[size] !== undefined ? nec.fromMemory('chapter 9, Table 8', text) : nec('chapter 9, Table 8', text);

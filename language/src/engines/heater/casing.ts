@@ -114,7 +114,7 @@ export function heaterGuard(heater: PlacedHeater, { isBuilt, inside, things }: G
     const outer = wallBox(u, interval(onWall.v.from, heater.stoneTop), interval(zero, plus(onWall.w.to, manual.guardOffset)));
     const guard: Guard = { offset: manual.guardOffset, onWall: outer, box: inRoom(heater.wall, outer, inside) };
     const run = insideRun(heater.wall, inside);
-    const problems: GuardProblem[] = contains(interval(zero, run), u) ? [] : [{ kind: 'guard-leaves-the-wall', over: Math.max(-u.from, u.to - run) as Length }];
+    const problems: GuardProblem[] = contains(interval(zero, run), u) ? [] : [{ kind: 'guard-leaves-the-wall', over: Math.max(0 - u.from, u.to - run) as Length }];
     for (const thing of things) {
         const isSurface = thing.kind === 'wall' || thing.kind === 'ceiling' || thing.kind === 'floor';
         if (!isSurface && thing.belongsTo !== name && thing.name !== name && overlap(guard.box, thing.box)) problems.push({ kind: 'guard-meets', thing });

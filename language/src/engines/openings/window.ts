@@ -62,7 +62,7 @@ const ringRound = ({ u, v }: Opening, width: Length): Opening => ({
 function trimProblems(outer: Opening, wall: Wall, inside: InsideSize): WindowProblem[] {
     const run = wall === 'front' || wall === 'back' ? inside.width : inside.depth;
     const over: readonly (readonly ['floor' | 'ceiling' | 'left' | 'right', number])[] = [
-        ['floor', -outer.v.from], ['ceiling', outer.v.to - inside.height], ['left', -outer.u.from], ['right', outer.u.to - run],
+        ['floor', 0 - outer.v.from], ['ceiling', outer.v.to - inside.height], ['left', 0 - outer.u.from], ['right', outer.u.to - run],
     ];
     return over.filter(([, length]) => length > 0).map(([at, length]) => ({ kind: 'trim-does-not-fit', at, over: length as Length }));
 }

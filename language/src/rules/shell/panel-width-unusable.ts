@@ -27,7 +27,7 @@ export const panelWidthUnusable = defineRule({
         const related = [{ at: input.job.room?.values.system?.span ?? at, message: 'The room uses this panel system here.' }];
         if (first) {
             yield {
-                at: block.values.modules?.span ?? at, related, citation, required: inWords(`${input.show(first.least)} or more`), subject: 'room.panels',
+                at: at, related, citation, required: inWords(`${input.show(first.least)} or more`), subject: 'room.panels',
                 message: `Panel system ${name} offers ${showList(unusable.map(({ width }) => input.show(width)))}; ${input.show(first.least)} is the least a panel can be (common practice, no source). Take ${unusable.length > 1 ? 'them' : 'it'} out; the other widths are used.`,
             };
         }

@@ -1,5 +1,5 @@
 import { lengthFigure } from '../../core/finding.js';
-import { plus, type Length } from '../../core/length.js';
+import { negate, plus } from '../../core/length.js';
 import { defineRule } from '../rule.js';
 
 const citation = { kind: 'practice', text: '1" to the building on a closed side, 2" where someone must reach' } as const;
@@ -24,7 +24,7 @@ export const siteTooSmall = defineRule({
             const lost = fit.outOfSquare > 0 ? ` and ${show(fit.outOfSquare)} lost out of square` : '';
             yield {
                 at: size.span,
-                message: `The room is ${show(fit.outside)} ${fit.axis === 'width' ? 'wide' : 'deep'} and its place ${show(fit.available)} at the smallest; with gaps of ${show(gaps)} to the building${lost} ${show(fit.required)} is needed (common practice, no source). Make the room ${show((-fit.spare) as Length)} smaller, or leave a side free.`,
+                message: `The room is ${show(fit.outside)} ${fit.axis === 'width' ? 'wide' : 'deep'} and its place ${show(fit.available)} at the smallest; with gaps of ${show(gaps)} to the building${lost} ${show(fit.required)} is needed (common practice, no source). Make the room ${show(negate(fit.spare))} smaller, or leave a side free.`,
                 citation, measured: lengthFigure(fit.available), required: lengthFigure(fit.required), subject: `site.spare_${fit.axis}`,
                 related: [{ at: measured.span, message: `The ${fit.axis} of the place was measured here.` }],
             };
