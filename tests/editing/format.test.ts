@@ -8,6 +8,7 @@ import { analyzeText, exampleText, examplePaths } from '../support/workspace.js'
 import { lexer, rawOf } from './sample.js';
 
 const format = (text: string, options: FormatOptions = { indent: '    ' }): string => applyChanges(text, formatText(rawOf(text), lexer, options));
+const imagesOf = (text: string): string[] => lexer.raw(text).tokens.filter(({ tokenType }) => tokenType !== lexer.wordTypes.lineEnd).map(({ image }) => image);
 
 describe('the usual shape', () => {
     test.each<[string, string, string]>([
@@ -30,7 +31,15 @@ describe('the usual shape', () => {
     test('a tab when the editor wants tabs', () => expect(format('job a {\n    site {\n        width     96"\n    }\n}\n', { indent: '\t' })).toBe('job a {\n\tsite {\n\t\twidth     96"\n\t}\n}\n'));
     test('line ends are kept as they are', () => expect(format('job a {\r\nnumber "1"\r\n\r\n\r\n}')).toBe('job a {\r\n    number    "1"\r\n\r\n}\r\n'));
     test('only the lines asked for', () => expect(format('job a {\nnumber "1"\nrevision "B"\n}\n', { indent: '    ', lines: { first: 2, last: 2 } })).toBe('job a {\nnumber "1"\n    revision  "B"\n}\n'));
-    test.each(examplePaths())('%s is in its usual shape', path => expect(format(exampleText(path))).toBe(exampleText(path)));
+    test.each(['birch-point.hotroom', 'catalogue/skerry.hotroom', 'catalogue/heaters.hotroom'])('%s is in its usual shape', path => expect(format(exampleText(path))).toBe(exampleText(path)));
+    test('every example keeps its tokens and is done at once', () => {
+        for (const path of examplePaths()) {
+            const text = exampleText(path);
+            const once = format(text);
+            expect(imagesOf(once), path).toEqual(imagesOf(text));
+            expect(format(once), path).toBe(once);
+        }
+    });
 });
 
 describe('what it leaves alone', () => {
@@ -59,8 +68,7 @@ test('any text: tokens, remarks and mistakes stay, and twice is once', () => {
     fc.assert(fc.property(fc.array(fc.constantFrom(...pieces), { maxLength: 40 }), words => {
         const text = words.join('');
         const once = format(text);
-        const images = (source: string): string[] => lexer.raw(source).tokens.filter(({ tokenType }) => tokenType !== lexer.wordTypes.lineEnd).map(({ image }) => image);
-        expect(images(once)).toEqual(images(text));
+        expect(imagesOf(once)).toEqual(imagesOf(text));
         expect(lexer.raw(once).hidden.map(({ image }) => image.trimEnd())).toEqual(lexer.raw(text).hidden.map(({ image }) => image.trimEnd()));
         expect(mistakes(once)).toEqual(mistakes(text));
         expect(format(once)).toBe(once);

@@ -32,7 +32,8 @@ test('a block where it does not belong has no colour of its own, and one that is
         'block catalogue', 'name c', 'block stock', 'name s', 'property price', 'figure 1.20 USD', 'connective per', 'choice ft', 'property section', 'figure 1"', 'connective x', 'figure 2"',
     ]);
 });
-test.each(examplePaths())('every token of %s has a colour', path => {
+// The examples below mistakes/ hold words that mean nothing.
+test.each(examplePaths().filter(path => !path.startsWith('mistakes/')))('every token of %s has a colour', path => {
     const raw = rawOf(exampleText(path));
     const coloured = new Set(highlights(raw).map(({ start }) => start));
     const bare = raw.tokens.filter(({ tokenType, image, startOffset }) => tokenType !== raw.types.lineEnd && !/^[{},;]$/.test(image) && !coloured.has(startOffset)).map(({ image }) => image);

@@ -36,15 +36,17 @@ export class HotroomLanguageServer extends DefaultLanguageServer {
         };
     }
 
-    /** An edit of a catalogue changes what stands in other open files, which their editors would not ask for again by themselves. */
+    /** An edit of a catalogue, or of a setting, changes what stands in other open files, which their editors would not ask for again by themselves. */
     private refreshAfterBuilds(): void {
-        const { DocumentBuilder, TextDocuments } = this.own.workspace;
+        const { ConfigurationProvider, DocumentBuilder, TextDocuments } = this.own.workspace;
         const { Connection } = this.own.lsp;
         const report = (error: unknown): void => { this.log(`The editor did not refresh: ${String(error)}`); };
+        const refreshHints = (): void => { if (this.client.refreshesHints) Connection?.languages.inlayHint.refresh().catch(report); };
         DocumentBuilder.onBuildPhase(DocumentState.Validated, built => {
-            if (!Connection || built.filter(({ uri }) => TextDocuments.get(uri) !== undefined).length < 2) return;
-            if (this.client.refreshesHints) Connection.languages.inlayHint.refresh().catch(report);
-            if (this.client.refreshesLenses) Connection.sendRequest('workspace/codeLens/refresh').catch(report);
+            if (built.filter(({ uri }) => TextDocuments.get(uri) !== undefined).length < 2) return;
+            refreshHints();
+            if (this.client.refreshesLenses) Connection?.sendRequest('workspace/codeLens/refresh').catch(report);
         });
+        ConfigurationProvider.onConfigurationSectionUpdate(refreshHints);
     }
 }

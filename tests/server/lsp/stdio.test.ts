@@ -3,7 +3,7 @@ import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import {
     CodeActionRequest, CompletionRequest, DidChangeTextDocumentNotification, DidChangeWatchedFilesNotification, DidChangeWorkspaceFoldersNotification, DidCloseTextDocumentNotification, DocumentFormattingRequest,
-    ExecuteCommandRequest, FileChangeType, HoverRequest, RenameRequest, SelectionRangeRequest, SemanticTokensRequest, type CodeAction, type CompletionList, type Diagnostic, type MarkupContent, type Position,
+    ExecuteCommandRequest, FileChangeType, HoverRequest, PublishDiagnosticsNotification, ReferencesRequest, RenameRequest, SelectionRangeRequest, SemanticTokensRequest, type CodeAction, type CompletionList, type Diagnostic, type MarkupContent, type Position,
 } from 'vscode-languageserver-protocol';
 import { tablesDocumentSchema } from '../../../client/src/tables-document.js';
 import { exampleText } from '../../support/workspace.js';
@@ -133,6 +133,25 @@ describe('files come and go', { timeout: 60_000 }, () => {
         await server.connection.sendNotification(DidChangeTextDocumentNotification.type, { textDocument: { uri: a, version: 2 }, contentChanges: [{ text: 'catalogue a {\n    stock elder { section 1" x 2"; lengths 8\' }\n}\n' }] });
         expect(codes(await server.diagnostics(b, diagnostics => diagnostics.length > 0))).toEqual(['unknown-name']);
     }));
+    test('an edit of a shared catalogue: the open file first, and every file that names an entry is found meanwhile', () => {
+        const jobs = Object.fromEntries(Array.from({ length: 60 }, (_, i) => [`jobs/job-${String(i).padStart(2, '0')}.hotroom`, standard.replaceAll('"catalogue/', '"../catalogue/').replace('birch_point', `job_${i}`)]));
+        return served({}, { ...jobs, ...files }, async server => {
+            const open = server.uri('jobs/job-37.hotroom');
+            const catalogue = server.uri('catalogue/skerry.hotroom');
+            await server.open(open, jobs['jobs/job-37.hotroom'] ?? '');
+            await server.open(catalogue, files['catalogue/skerry.hotroom']);
+            await Promise.all([...Object.keys(jobs), ...Object.keys(files)].map(name => server.diagnostics(server.uri(name))));
+            const order: string[] = [];
+            server.connection.onNotification(PublishDiagnosticsNotification.type, ({ uri }) => { order.push(uri); });
+            const text = files['catalogue/skerry.hotroom'];
+            await server.connection.sendNotification(DidChangeTextDocumentNotification.type, { textDocument: { uri: catalogue, version: 2 }, contentChanges: [{ text: text.replace('edition   "demo 1"', 'edition   "demo 2"') }] });
+            const position = placeIn(text, 'Slatted', 2);
+            const places = await server.connection.sendRequest(ReferencesRequest.type, { textDocument: { uri: catalogue }, position, context: { includeDeclaration: false } });
+            expect(new Set(places?.map(({ uri }) => uri)).size).toBe(61);
+            await expect.poll(() => order.length, { timeout: 20_000 }).toBeGreaterThanOrEqual(63);
+            expect(order.slice(0, 3)).toEqual(expect.arrayContaining([open, catalogue]));
+        });
+    });
     test('a folder that is added and taken away again', () => served({}, { 'one/a.hotroom': 'job a { }\n' }, async server => {
         const other = folderWith({ 'b.hotroom': 'job b {\n    rulse iec\n}\n' });
         const folder = { uri: `file://${other.folder}`, name: 'other' };
