@@ -22,6 +22,8 @@ import { heaterFedTwice } from './heater-fed-twice.js';
 import { heaterNotSubdivided } from './heater-not-subdivided.js';
 import { heatersTogetherExceedCapacity } from './heaters-together-exceed-capacity.js';
 import { installationMethodMissing } from './installation-method-missing.js';
+import { lightRatingMissing } from './light-rating-missing.js';
+import { lightRatingTooLow } from './light-rating-too-low.js';
 import { manualSilentOnCircuit } from './manual-silent-on-circuit.js';
 import { noElectricalRules } from './no-electrical-rules.js';
 import { outsideHeaterStandard } from './outside-heater-standard.js';
@@ -44,7 +46,7 @@ export const electricalRules: readonly Rule[] = [
     conductorBeyondTable, deviceAboveManual, deviceBeyondTable, deviceNotNextSize, deviceTooLarge, deviceTooSmall, disconnectNotInSight,
     disconnectNotStated, elementSetsNotStated, equipmentInZoneOne, existingConductorTooSmall, existingDeviceTooLarge,
     existingDeviceTooSmall, heaterFedTwice, heaterNotSubdivided, heatersTogetherExceedCapacity, installationMethodMissing,
-    manualSilentOnCircuit, noElectricalRules, outsideHeaterStandard, receptacleInside, supplyCapacityTooSmall, supplyMissing,
-    supplyNotOnSite, supplyWrongPhase, supplyWrongVoltage, twoElectricalFamilies, voltageDropHigh, waterProtectionTooLow,
-    zoneCableRatingTooLow, zoneRatingNotStated, zoneRatingTooLow,
+    lightRatingMissing, lightRatingTooLow, manualSilentOnCircuit, noElectricalRules, outsideHeaterStandard, receptacleInside,
+    supplyCapacityTooSmall, supplyMissing, supplyNotOnSite, supplyWrongPhase, supplyWrongVoltage, twoElectricalFamilies, voltageDropHigh,
+    waterProtectionTooLow, zoneCableRatingTooLow, zoneRatingNotStated, zoneRatingTooLow,
 ];
