@@ -1,5 +1,6 @@
 /**
- * Makes everything that is made: the parser's tables and types from the grammar, and the highlighting grammar from the vocabulary.
+ * Makes everything that is made: the parser's tables and types from the grammar, the highlighting grammar from the vocabulary, and the rule
+ * handbook from the rules.
  * `node language/generate.mjs [FOLDER]` writes into the repository, or into another folder of the same shape, so that a test can compare.
  */
 import * as esbuild from 'esbuild';
@@ -14,6 +15,7 @@ const target = path.resolve(process.argv[2] ?? root);
 
 generateParser();
 await generateHighlighting();
+await generateHandbook();
 
 function generateParser() {
     const config = JSON.parse(fs.readFileSync(path.join(root, 'langium-config.json'), 'utf8'));
@@ -33,9 +35,26 @@ function run(cli, config) {
 }
 
 async function generateHighlighting() {
-    const bundle = await esbuild.build({ absWorkingDir: root, entryPoints: ['language/src/vocabulary/index.ts'], bundle: true, write: false, format: 'esm', platform: 'neutral', logLevel: 'error' });
-    const { vocabulary } = await import(`data:text/javascript;base64,${Buffer.from(bundle.outputFiles[0].contents).toString('base64')}`);
+    const { vocabulary } = await load('language/src/vocabulary/index.ts');
     const terminals = terminalsOf(fs.readFileSync(path.join(root, 'language/src/syntax/hotroom.langium'), 'utf8'));
     fs.mkdirSync(path.join(target, 'syntaxes'), { recursive: true });
     fs.writeFileSync(path.join(target, 'syntaxes/hotroom.tmLanguage.json'), `${JSON.stringify(textmateGrammar(vocabulary, terminals), undefined, 2)}\n`);
+}
+
+/** A page for each rule and each mistake of the language, and an index by family; a page whose rule is gone goes too. */
+async function generateHandbook() {
+    const { allRuleHelp, ruleHelpMarkdown } = await load('language/src/renderings/rule-help.ts');
+    const folder = path.join(target, 'language/handbook');
+    fs.rmSync(folder, { recursive: true, force: true });
+    fs.mkdirSync(folder, { recursive: true });
+    const all = allRuleHelp().toSorted((a, b) => a.family.localeCompare(b.family, 'en') || (a.id < b.id ? -1 : 1));
+    for (const help of all) fs.writeFileSync(path.join(folder, `${help.id}.md`), `# ${help.title}\n\n\`${help.id}\` (${help.family})\n\n${ruleHelpMarkdown(help).trimEnd()}\n`);
+    const families = Map.groupBy(all, help => help.family);
+    const index = [...families].map(([family, members]) => `## ${family}\n\n${members.map(({ id, title, severity }) => `- [${id}](${id}.md), ${severity}: ${title}`).join('\n')}\n`);
+    fs.writeFileSync(path.join(folder, 'README.md'), `# Rule handbook\n\nEverything Hotroom reports. Made from the rules by \`npm run generate\`. The examples replace or join blocks of the standard job, \`examples/birch-point.hotroom\`; a remark \`// without …\` takes a block away.\n\n${index.join('\n')}`);
+}
+
+async function load(entry) {
+    const bundle = await esbuild.build({ absWorkingDir: root, entryPoints: [entry], bundle: true, write: false, format: 'esm', platform: 'node', logLevel: 'error' });
+    return import(`data:text/javascript;base64,${Buffer.from(bundle.outputFiles[0].contents).toString('base64')}`);
 }

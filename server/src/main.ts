@@ -22,7 +22,7 @@ connection.onShutdown(() => solver.close());
 /** The handbook lies beside the program when it is installed whole. */
 function pageOf(rule: string): string | undefined {
     if (!pages.has(rule)) {
-        const page = new URL(`../docs/rules/${rule}.md`, import.meta.url);
+        const page = new URL(`../language/handbook/${rule}.md`, import.meta.url);
         pages.set(rule, existsSync(page) ? page.href : undefined);
     }
     return pages.get(rule);
