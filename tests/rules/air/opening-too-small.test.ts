@@ -68,6 +68,18 @@ test('does not ask it of an electric heater in a dwelling', () => checkFindings(
     }
 `));
 
+test('answers exactly in metric units', () => checkFindings(rule, `
+    rules us_commercial
+    room { system SkerryMetric; width 2100 mm; depth 2000 mm; height 2150 mm }
+    vent exhaust on front {
+        size      200 mm x 100 mm
+        //        ^^^^^^^^^^^^^^^ 💡 error: Vent exhaust is 200 mm x 100 mm (200 cm2, all of it free); 101.6 mm x 203.2 mm or more is needed, 206.5 cm2 gross (IMC 2018, 914.5). Make it 203.2 mm x 101.6 mm or larger.
+        from      left 8"
+        below_ceiling 3"
+        air       room
+    }
+`));
+
 test('stays silent while the size is being typed', () => checkFindings(rule, `
     rules us_commercial
     vent exhaust on front {

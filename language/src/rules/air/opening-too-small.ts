@@ -3,7 +3,6 @@ import { showCitation } from '../../core/citation.js';
 import type { Length } from '../../core/length.js';
 import type { AssembledVent } from '../../assembly/air.js';
 import { imc } from '../../rule-sets/documents.js';
-import { showFigure } from '../../rule-sets/index.js';
 import type { Size } from '../../vocabulary/values.js';
 import { defineRule } from '../rule.js';
 import { exhausts, governs, showArea, showOpening, ventTitle } from './air-findings.js';
@@ -33,13 +32,15 @@ export const openingTooSmall = defineRule({
         if (!largest) return;
         const { vent, size } = largest;
         const cure = enlarged(size.value, shorter, longer);
+        // Exactly, because a rounded figure in metric units would pass an opening that is too small.
+        const least = `${input.show(shorter)} x ${input.show(longer)}`;
         const areaRequired = governs(input, 'vent.opening-area');
         const text = `${input.show(cure.width)} x ${input.show(cure.height)}`;
         const fixes: readonly Fix[] = text.includes('≈') ? [] : [{ title: `Make it ${text}`, safety: 'review', edits: [{ span: size.span, newText: text }] }];
         yield {
             at: size.span,
-            message: `${ventTitle(vent.block)} is ${input.show(size.value.width)} x ${input.show(size.value.height)}${areas(vent, input)}; ${showFigure(required.figure, input.job.unit)} or more is needed${areaRequired ? `, ${showArea(areaRequired.figure.value, input)} gross` : ''} (${showCitation(required.clause.citation)}). Make it ${text} or larger.`,
-            citation: required.clause.citation, measured: inWords(`${input.show(size.value.width)} x ${input.show(size.value.height)}`), required: inWords(showFigure(required.figure, input.job.unit)),
+            message: `${ventTitle(vent.block)} is ${input.show(size.value.width)} x ${input.show(size.value.height)}${areas(vent, input)}; ${least} or more is needed${areaRequired ? `, ${showArea(areaRequired.figure.value, input)} gross` : ''} (${showCitation(required.clause.citation)}). Make it ${text} or larger.`,
+            citation: required.clause.citation, measured: inWords(`${input.show(size.value.width)} x ${input.show(size.value.height)}`), required: inWords(least),
             subject: `${vent.name}.gross_area`, fixes,
         };
     },
