@@ -30,7 +30,6 @@ import { headClearanceGenerous } from './head-clearance-generous.js';
 import { headClearanceTooLow } from './head-clearance-too-low.js';
 import { ledgerScrewTooLong } from './ledger-screw-too-long.js';
 import { ledgerScrewTooShort } from './ledger-screw-too-short.js';
-import { legOnDrain } from './leg-on-drain.js';
 import { legThroughBench } from './leg-through-bench.js';
 import { lightLowOverBench } from './light-low-over-bench.js';
 import { noWallBehindBench } from './no-wall-behind-bench.js';
@@ -77,7 +76,6 @@ export const benchRules: readonly Rule[] = [
     headClearanceTooLow,
     ledgerScrewTooLong,
     ledgerScrewTooShort,
-    legOnDrain,
     legThroughBench,
     lightLowOverBench,
     noWallBehindBench,
