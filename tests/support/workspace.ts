@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { URI, type LangiumDocument } from 'langium';
-import { analyze, type Analysis, type AnalyzeOptions } from '../../language/src/analyze.js';
+import { analyze, forget, type Analysis, type AnalyzeOptions } from '../../language/src/analyze.js';
 import { createHotroomServices, type HotroomServices, type HotroomSharedServices } from '../../language/src/syntax/module.js';
 
 const examples = new URL('../../examples/', import.meta.url);
@@ -29,6 +29,11 @@ export class TestWorkspace {
         this.shared.workspace.LangiumDocuments.addDocument(document);
         return document;
     }
+    remove(document: LangiumDocument): void {
+        this.shared.workspace.LangiumDocuments.deleteDocument(document.uri);
+        this.shared.workspace.IndexManager.remove(document.uri);
+        forget(document);
+    }
     async build(...documents: LangiumDocument[]): Promise<void> {
         await this.shared.workspace.DocumentBuilder.build(documents.length > 0 ? documents : this.shared.workspace.LangiumDocuments.all.toArray());
     }
@@ -41,12 +46,32 @@ export class TestWorkspace {
     }
 }
 
-/** Analyses one text that may use the catalogues of examples/ and the files of `others`. */
-export async function analyzeText(text: string, options: AnalyzeOptions = {}, path = 'job.hotroom', others: Readonly<Record<string, string>> = {}): Promise<Analysis> {
+/** The catalogues of examples/, read once for all texts of a test file; only the text itself is new each time. */
+let catalogues: Promise<TestWorkspace> | undefined;
+const withCatalogues = (): Promise<TestWorkspace> => catalogues ??= (async () => {
     const workspace = new TestWorkspace();
     workspace.addCatalogues();
-    for (const [other, content] of Object.entries(others)) workspace.add(other, content);
-    const document = workspace.add(path, text);
     await workspace.build();
-    return workspace.analyze(document, options);
+    return workspace;
+})();
+/** One text at a time: they all stand under one path. */
+let queue: Promise<unknown> = Promise.resolve();
+
+/** Analyses one text that may use the catalogues of examples/ and the files of `others`. */
+export function analyzeText(text: string, options: AnalyzeOptions = {}, path = 'job.hotroom', others: Readonly<Record<string, string>> = {}): Promise<Analysis> {
+    const result = queue.then(async () => {
+        const isShared = Object.keys(others).length === 0 && !path.startsWith('catalogue/');
+        const workspace = isShared ? await withCatalogues() : new TestWorkspace();
+        if (!isShared) workspace.addCatalogues();
+        for (const [other, content] of Object.entries(others)) workspace.add(other, content);
+        const document = workspace.add(path, text);
+        await workspace.build(...(isShared ? [document] : []));
+        try {
+            return workspace.analyze(document, options);
+        } finally {
+            if (isShared) workspace.remove(document);
+        }
+    });
+    queue = result.catch(() => undefined);
+    return result;
 }
