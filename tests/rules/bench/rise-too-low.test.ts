@@ -17,6 +17,10 @@ test('accepts exactly 400 mm', () => checkFindings(rule, `
     bench lower on back { build Slatted; top 37" - 400 mm; depth 16"; in_front_of upper }
 `));
 
+test('leaves a step alone', () => checkFindings(rule, `
+    bench step on back { build Slatted; top 9"; depth 12" }
+`));
+
 test('stays silent while the top is being typed', () => checkFindings(rule, `
     bench lower on back {
         build     Slatted

@@ -22,7 +22,8 @@ export const riseTooLow = defineRule({
         if (!rule) return;
         for (const { layout: { comfort: { rise, climbFrom } }, name } of placedBenches(input)) {
             const step = placedBenches(input).find(other => other.name === climbFrom);
-            if (!step || rise >= rule.figure.value) continue;
+            // One lower than a rise is a step and not a seat.
+            if (!step || step.layout.top < rule.figure.value || rise >= rule.figure.value) continue;
             const stated = step.block.values.top;
             yield {
                 at: stated?.span ?? step.block.head,

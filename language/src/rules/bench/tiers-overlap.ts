@@ -12,7 +12,7 @@ export const tiersOverlap = defineRule({
     severity: 'error',
     why: 'Slats, bearers and rails of one would have to pass through those of the other.',
     bad: 'bench lower on back { build Slatted; top 34"; depth 16"; in_front_of upper; overlap 4" }',
-    good: 'bench lower on back { build Slatted; top 18"; depth 16"; in_front_of upper; overlap 4" }',
+    good: 'bench lower on back { build Slatted; top 18"; depth 16"; in_front_of upper; overlap 2" }',
     sources: [{ kind: 'geometry', text: 'two benches cannot fill one space' }],
     isWaivable: true,
     fixes: 'review',
