@@ -16,6 +16,7 @@ import type { AssembledFitting } from './fittings.js';
 import { guardProblems, type AssembledHeater } from './heaters.js';
 import type { AssembledDoor, AssembledWindow } from './openings.js';
 import { given, placeOf } from './catalogue-values.js';
+import { areRulesKnown } from './known.js';
 import { nameBlocks } from './naming.js';
 
 /** Everything a heater has to answer for, once the whole room is known. */
@@ -70,7 +71,7 @@ export function judgeHeater(heater: AssembledHeater, job: Job, ruleSets: readonl
         clearances: checkClearances(placed, things, figures, { inside, isFloorCombustible }),
         guardProblems: guardProblems(heater, inside, things),
         duckboardsUnderStones: duckboardsUnderStones(placed, things, inside),
-        sensor: sensorPlace(placed, element && sensorBlock && wall ? { name: element.name, wall: wall.value, box: element.box, ...given({ cable: sensorBlock.values.cable?.value }) } : undefined, demands, inside),
+        ...(areRulesKnown(job) && { sensor: sensorPlace(placed, element && sensorBlock && wall ? { name: element.name, wall: wall.value, box: element.box, ...given({ cable: sensorBlock.values.cable?.value }) } : undefined, demands, inside) }),
         ...(sensorFitting && { sensorFitting }), ...(range && { range }), ...(door && { removal: removalPath(placed, door, things, inside) }),
     };
 }

@@ -1,5 +1,5 @@
 import type { Block } from '../model/block.js';
-import type { BlockKind } from '../vocabulary/index.js';
+import { definitionOf, type BlockKind } from '../vocabulary/index.js';
 
 /** A block with the name engines and facts know it by. */
 export interface NamedBlock<K extends BlockKind> {
@@ -7,12 +7,13 @@ export interface NamedBlock<K extends BlockKind> {
     readonly block: Block<K>;
 }
 
-/** Names every block: its own name, else its kind, numbered from the second on. */
+/** Names every block: its own name, else its kind, numbered from the second on. A block that must have a name and has none is left out: its header could not be read. */
 export function nameBlocks<K extends BlockKind>(blocks: readonly Block<K>[]): readonly NamedBlock<K>[] {
     let nameless = 0;
-    return blocks.map(block => {
-        if (block.name) return { name: block.name.value, block };
+    return blocks.flatMap(block => {
+        if (block.name) return [{ name: block.name.value, block }];
+        if (definitionOf(block.kind).name === 'required') return [];
         nameless++;
-        return { name: nameless === 1 ? block.kind : `${block.kind}_${nameless}`, block };
+        return [{ name: nameless === 1 ? block.kind : `${block.kind}_${nameless}`, block }];
     });
 }

@@ -5,6 +5,7 @@ import type { PanelSystem, ShellInput, ShellLayer } from '../engines/shell/shell
 import type { Block, LinkedLayer, Link } from '../model/block.js';
 import type { Job } from '../model/job.js';
 import { given, stockOf } from './catalogue-values.js';
+import { freeSides } from './known.js';
 
 /** What the room and its panel system say of the shell, before openings and fastenings are known. */
 export interface RoomShell {
@@ -41,7 +42,7 @@ export function roomShell(job: Job): RoomShell | undefined {
         width: width.value, depth: depth.value, height: height.value,
         corners: room.values.corners?.value ?? corners.value,
         wallLayers, ceilingLayers, system: panelSystem,
-        freeSides: job.site?.values.free?.value ?? [],
+        freeSides: freeSides(job),
         ...given({
             ceilingSpan: span === undefined ? undefined : span === 'spans_front_to_back' ? 'front_to_back' as const : 'left_to_right' as const,
             closingCorner: room.values.closing_corner?.value,

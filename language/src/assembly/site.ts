@@ -10,6 +10,7 @@ import type { ShellPanel, ShellResult } from '../engines/shell/shell-result.js';
 import type { Block } from '../model/block.js';
 import type { Job } from '../model/job.js';
 import { given } from './catalogue-values.js';
+import { freeSides } from './known.js';
 import { nameBlocks } from './naming.js';
 import type { AssembledDoor } from './openings.js';
 import type { RoomShell } from './room.js';
@@ -33,7 +34,7 @@ export function assembleSite(job: Job, room: RoomShell, shell: ShellResult, door
     const block = job.site;
     if (!block) return undefined;
     const { values } = block;
-    const free = values.free?.value ?? [];
+    const free = freeSides(job);
     const reach = values.reach?.value ?? [];
     const sides = Object.fromEntries(walls.map(wall => [wall, free.includes(wall) ? 'free' : reach.includes(wall) ? 'closed-with-reach' : 'closed'])) as Record<Wall, SideGap>;
     const gap = Object.fromEntries(walls.map(wall => [wall, inches(sides[wall] === 'closed-with-reach' ? 2 : 1)])) as Record<Wall, Length>;
