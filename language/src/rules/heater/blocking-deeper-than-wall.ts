@@ -17,7 +17,7 @@ export const blockingDeeperThanWall = defineRule({
         const problem = screw?.problems.find(({ kind }) => kind === 'backing-deeper-than-wall');
         const backing = block.values.backing;
         if (problem?.kind !== 'backing-deeper-than-wall' || !backing) return undefined;
-        const room = input.show(problem.room);
+        const room = writable(problem.room, input.job.unit);
         return {
             at: backing.span,
             message: `The blocking of heater ${name} is ${input.show(problem.backing)} thick; between lining and facing there is ${room}. Make it ${room} or thinner.`,

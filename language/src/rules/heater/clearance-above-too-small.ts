@@ -4,6 +4,7 @@ import { showCitation } from '../../core/citation.js';
 import { minus, plus } from '../../core/length.js';
 import type { Clearance } from '../../engines/heater/clearances.js';
 import type { JudgedHeater } from '../../assembly/heater-judgement.js';
+import { showRequired } from '../governing.js';
 import { defineRule, type RuleInput } from '../rule.js';
 import { heaterFindings, inCatalogue, modelSpan, reviewFix, writable } from './heater-findings.js';
 import { clearanceFinding, shortClearances } from './thing-findings.js';
@@ -33,9 +34,9 @@ function ceilingFinding({ results: { inside }, job, show }: RuleInput, judged: J
     const needed = height && plus(height.value, missing);
     return {
         at: height?.span ?? modelSpan(judged),
-        message: `The ceiling is ${show(measured)} above heater ${name}; ${show(required.value)} is needed (${showCitation(required.citation)}). ${needed === undefined ? 'Raise the room' : `Make the room ${show(needed)} high`} or choose a lower heater.`,
+        message: `The ceiling is ${show(measured)} above heater ${name}; ${showRequired(required.value, job.unit)} is needed (${showCitation(required.citation)}). ${needed === undefined ? 'Raise the room' : `Make the room ${writable(needed, job.unit)} high`} or choose a lower heater.`,
         citation: required.citation, measured: lengthFigure(measured), required: lengthFigure(required.value), subject: `${name}.clearance.above`,
         related: inCatalogue(judged, model.values.clear_above?.span),
-        fixes: height && needed !== undefined ? reviewFix(`Set the height to ${show(needed)}`, [{ span: height.span, newText: writable(needed, job.unit) }]) : [],
+        fixes: height && needed !== undefined ? reviewFix(`Set the height to ${writable(needed, job.unit)}`, [{ span: height.span, newText: writable(needed, job.unit) }]) : [],
     };
 }

@@ -3,6 +3,7 @@ import { lengthFigure } from '../../core/finding.js';
 import { showCitation } from '../../core/citation.js';
 import type { Clearance } from '../../engines/heater/clearances.js';
 import type { JudgedHeater } from '../../assembly/heater-judgement.js';
+import { showRequired } from '../governing.js';
 import { defineRule, type RuleInput } from '../rule.js';
 import { heaterFindings, inCatalogue, modelSpan } from './heater-findings.js';
 import { clearanceFinding, shortClearances } from './thing-findings.js';
@@ -28,7 +29,7 @@ function floorFinding({ job, show }: RuleInput, judged: JudgedHeater, { measured
     const { name, model } = judged;
     return {
         at: job.site?.values.floor?.span ?? modelSpan(judged),
-        message: `The floor burns and is ${show(measured)} below heater ${name}; ${show(required.value)} is needed (${showCitation(required.citation)}). Lay a floor that does not burn under the heater as its manual describes, or choose another heater.`,
+        message: `The floor burns and is ${show(measured)} below heater ${name}; ${showRequired(required.value, job.unit)} is needed (${showCitation(required.citation)}). Lay a floor that does not burn under the heater as its manual describes, or choose another heater.`,
         citation: required.citation, measured: lengthFigure(measured), required: lengthFigure(required.value), subject: `${name}.clearance.below`,
         related: inCatalogue(judged, model.values.clear_below?.span),
     };

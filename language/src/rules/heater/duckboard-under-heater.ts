@@ -1,6 +1,7 @@
 import { lengthFigure } from '../../core/finding.js';
 import { manualCitation, usualStoneFall } from '../../engines/heater/casing.js';
 import { showCitation, type Citation } from '../../core/citation.js';
+import { showRequired } from '../governing.js';
 import { defineRule } from '../rule.js';
 import { heaterFindings } from './heater-findings.js';
 import { blockOfThing, capital, thingWords } from './thing-findings.js';
@@ -23,7 +24,7 @@ export const duckboardUnderHeater = defineRule({
         const citation: Citation = manual.clearFront === undefined ? { kind: 'practice', text: 'no duckboard under or before the heater' } : manualCitation(manual);
         return [{
             at: block.head,
-            message: `${capital(thingWords(thing))} lies under heater ${name} or less than ${input.show(reach)} before it, where stones can fall; a bare floor is needed there (${showCitation(citation)}). Move or shorten it.`,
+            message: `${capital(thingWords(thing))} lies under heater ${name} or less than ${showRequired(reach, input.job.unit)} before it, where stones can fall; a bare floor is needed there (${showCitation(citation)}). Move or shorten it.`,
             citation, required: lengthFigure(reach), subject: name,
         }];
     })),

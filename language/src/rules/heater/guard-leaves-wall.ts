@@ -1,8 +1,9 @@
 import { lengthFigure } from '../../core/finding.js';
 import { zero } from '../../core/length.js';
 import { manualCitation } from '../../engines/heater/casing.js';
+import { showRequired } from '../governing.js';
 import { defineRule } from '../rule.js';
-import { heaterFindings, placeSpan } from './heater-findings.js';
+import { heaterFindings, placeSpan, writable } from './heater-findings.js';
 
 export const guardLeavesWall = defineRule({
     id: 'guard-leaves-wall',
@@ -21,7 +22,7 @@ heater stove on right { model Broad; from front 5"; guard yes; backing 1 1/2" }`
         if (problem.kind !== 'guard-leaves-the-wall' || isTooNear || !judged.guard || judged.problems.some(({ kind }) => kind === 'runs-off-the-wall')) return [];
         return [{
             at: placeSpan(judged.block),
-            message: `The guard of heater ${judged.name} reaches ${input.show(problem.over)} past the corner; it stays ${input.show(judged.guard.offset)} off the casing (${judged.manual.title}). Move the heater ${input.show(problem.over)} away from the corner.`,
+            message: `The guard of heater ${judged.name} reaches ${input.show(problem.over)} past the corner; it stays ${showRequired(judged.guard.offset, input.job.unit)} off the casing (${judged.manual.title}). Move the heater ${writable(problem.over, input.job.unit)} away from the corner.`,
             citation: manualCitation(judged.manual), measured: lengthFigure(problem.over), required: lengthFigure(zero), subject: `${judged.name}.guard`,
         }];
     })),

@@ -1,8 +1,9 @@
 import { manualCitation } from '../../engines/heater/casing.js';
 import { lengthFigure, type Finding } from '../../core/finding.js';
+import { showRequired } from '../governing.js';
 import { defineRule } from '../rule.js';
 import { heaterFindings } from './heater-findings.js';
-import { placeOfBoth, thingWords } from './thing-findings.js';
+import { isLeaf, placeOfBoth, thingWords } from './thing-findings.js';
 
 export const guardMeetsThing = defineRule({
     id: 'guard-meets-thing',
@@ -23,11 +24,11 @@ heater stove on right { model Broad; from front 15"; guard yes; backing 1 1/2" }
             const { thing } = problem;
             // What is too near the casing itself has its own finding, and its cure clears the guard too.
             const isTooNear = judged.clearances.some(one => one.status === 'short' && one.thing.kind === thing.kind && one.thing.name === thing.name);
-            if (isTooNear || told.has(thing.name) || !judged.guard) continue;
+            if (isTooNear || isLeaf(thing) || told.has(thing.name) || !judged.guard) continue;
             told.add(thing.name);
             yield {
                 ...placeOfBoth(input, judged, thing),
-                message: `The guard of heater ${judged.name} stands where ${thingWords(thing)} is; it stays ${input.show(judged.guard.offset)} off the casing (${judged.manual.title}). Move one of them.`,
+                message: `The guard of heater ${judged.name} stands where ${thingWords(thing)} is; it stays ${showRequired(judged.guard.offset, input.job.unit)} off the casing (${judged.manual.title}). Move one of them.`,
                 citation: manualCitation(judged.manual), required: lengthFigure(judged.guard.offset), subject: `${judged.name}.guard`,
             };
         }

@@ -1,11 +1,12 @@
 import type { Edit, Finding, Fix, Related } from '../../core/finding.js';
 import { extent, type Wall } from '../../core/geometry.js';
 import { half, inches, plus, type Length } from '../../core/length.js';
-import { isMetric, showLength, showList, showNumber, type LengthUnit } from '../../core/show.js';
+import { showLength, showList, showNumber, type LengthUnit } from '../../core/show.js';
 import type { Span } from '../../core/span.js';
 import type { JudgedHeater } from '../../assembly/heater-judgement.js';
 import type { Block, Given } from '../../model/block.js';
 import type { Place } from '../../vocabulary/values.js';
+import { exactText } from '../fixes.js';
 import type { RuleInput } from '../rule.js';
 
 /** Common practice is no figure to the millimetre: within an inch of it nobody is told. */
@@ -29,12 +30,8 @@ export const modelSpan = ({ block }: Pick<JudgedHeater, 'block'>): Span => block
 /** Whether a fact may be called missing: everything in the block was read and it is not there. */
 export const lacks = (block: Pick<Block, 'isWhole' | 'written'>, ...keys: readonly string[]): boolean => block.isWhole && !keys.some(key => block.written.has(key));
 
-/** A length as text that reads back as exactly that length, in the designer's unit when it can. */
-export function writable(length: Length, unit: LengthUnit): string {
-    const text = showLength(length, unit);
-    // 12.5 nm has six decimals in millimetres, so the second text is always exact.
-    return text.startsWith('≈') ? showLength(length, isMetric(unit) ? 'in' : 'mm') : text;
-}
+/** A length as text that reads back as exactly that length, in the designer's unit when it can; with ≈ where no mark shows it. */
+export const writable = (length: Length, unit: LengthUnit): string => exactText(length, unit) ?? showLength(length, unit);
 
 /** The edit that puts a thing of `width` with its near side `near` off a wall, written the way its place is written now. */
 export function placeEdits({ values }: Placeable, from: Wall, near: Length, width: Length, unit: LengthUnit): readonly Edit[] {
@@ -43,17 +40,16 @@ export function placeEdits({ values }: Placeable, from: Wall, near: Length, widt
 }
 
 /** Moves the heater to the nearest position that clears everything a move can clear. */
-export function moveToClear({ block, name, heater, range }: JudgedHeater, { job, show }: RuleInput): readonly Fix[] {
+export function moveToClear({ block, name, heater, range }: JudgedHeater, { job }: RuleInput): readonly Fix[] {
     if (!heater || range?.nearest === undefined) return [];
-    const edits = placeEdits(block, range.from, range.nearest, extent(heater.onWall.u), job.unit);
-    return edits.length === 0 ? [] : [{ title: `Move heater ${name} to ${show(range.nearest)} from the ${range.from} wall`, safety: 'review', edits }];
+    return reviewFix(`Move heater ${name} to ${writable(range.nearest, job.unit)} from the ${range.from} wall`, placeEdits(block, range.from, range.nearest, extent(heater.onWall.u), job.unit));
 }
 
 /** Where the near side of the heater clears what a move along its wall can clear. */
-export function showPositions({ heater, range }: JudgedHeater, { show }: RuleInput): string {
+export function showPositions({ heater, range }: JudgedHeater, { job }: RuleInput): string {
     if (!heater || !range) return '';
     if (range.ranges.length === 0) return `No position along the ${heater.wall} wall clears everything; move what stands in the way or choose another wall.`;
-    const stretches = range.ranges.map(({ from, to }) => from === to ? show(from) : `${show(from)} to ${show(to)}`);
+    const stretches = range.ranges.map(({ from, to }) => from === to ? writable(from, job.unit) : `${writable(from, job.unit)} to ${writable(to, job.unit)}`);
     return `Its near side clears ${range.never.length > 0 ? 'everything else' : 'everything'} at ${showList(stretches, 'or')} from the ${range.from} wall.`;
 }
 
@@ -62,7 +58,9 @@ export const addFact = (block: Pick<Block, 'insertAt'>, key: string, value: stri
     block.insertAt ? [{ span: block.insertAt, newText: `\n        ${key.padEnd(9)} ${value}` }] : [];
 /** A block put after another one of the job. */
 export const addBlockAfter = (block: Pick<Block, 'span'>, text: string): readonly Edit[] => [{ span: { ...block.span, start: block.span.end }, newText: `\n    ${text}` }];
-export const reviewFix = (title: string, edits: readonly Edit[]): readonly Fix[] => edits.length === 0 ? [] : [{ title, safety: 'review', edits }];
+/** A fix someone has to agree with; none where there is nothing to write, or a length no mark shows. */
+export const reviewFix = (title: string, edits: readonly Edit[]): readonly Fix[] =>
+    edits.length === 0 || edits.some(({ newText }) => newText.includes('≈')) ? [] : [{ title, safety: 'review', edits }];
 
 /** The entry of the catalogue, as a place to look. */
 export const inCatalogue = ({ model, manual }: Pick<JudgedHeater, 'model' | 'manual'>, span: Span | undefined, message = `What ${manual.title} states is written here.`): readonly Related[] => [{ at: span ?? model.head, message }];

@@ -1,6 +1,6 @@
 import { lengthFigure } from '../../core/finding.js';
 import { defineRule } from '../rule.js';
-import { heaterFindings, inCatalogue, modelSpan } from './heater-findings.js';
+import { heaterFindings, inCatalogue, modelSpan, writable } from './heater-findings.js';
 
 export const heaterScrewMeetsFacing = defineRule({
     id: 'heater-screw-meets-facing',
@@ -19,7 +19,7 @@ heater stove on right { model Long; from front 8"; guard yes; backing 1 1/2" }`,
         const { screw, name, model } = judged;
         const problem = screw?.problems.find(({ kind }) => kind === 'screw-meets-facing');
         if (problem?.kind !== 'screw-meets-facing' || !screw) return undefined;
-        const cure = screw.lengths ? `Screws ${input.show(screw.lengths.from)} to ${input.show(screw.lengths.to)} long hold and stay inside.` : 'Choose shorter screws.';
+        const cure = screw.lengths ? `Screws ${writable(screw.lengths.from, input.job.unit)} to ${writable(screw.lengths.to, input.job.unit)} long hold and stay inside.` : 'Choose shorter screws.';
         return {
             at: modelSpan(judged),
             message: `The screws of heater ${name} reach ${input.show(problem.measured)} into the wall; the facing begins at ${input.show(problem.required)}. ${cure}`,

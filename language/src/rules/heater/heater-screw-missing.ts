@@ -1,6 +1,6 @@
 import { manualCitation } from '../../engines/heater/casing.js';
 import { defineRule } from '../rule.js';
-import { heaterFindings, inCatalogue, lacks, modelSpan } from './heater-findings.js';
+import { heaterFindings, inCatalogue, lacks, modelSpan, writable } from './heater-findings.js';
 
 export const heaterScrewMissing = defineRule({
     id: 'heater-screw-missing',
@@ -17,7 +17,7 @@ heater stove on right { model Plain; from front 8"; guard yes; backing 1 1/2" }`
     check: input => heaterFindings(input, judged => {
         const { screw, model, name, manual } = judged;
         if (!screw?.problems.some(({ kind }) => kind === 'screw-missing') || !lacks(model, 'fasten_screw')) return undefined;
-        const lengths = screw.lengths ? ` In this wall it may be ${input.show(screw.lengths.from)} to ${input.show(screw.lengths.to)} long.` : '';
+        const lengths = screw.lengths ? ` In this wall it may be ${writable(screw.lengths.from, input.job.unit)} to ${writable(screw.lengths.to, input.job.unit)} long.` : '';
         return {
             at: modelSpan(judged),
             message: `The entry of heater ${name} names no screw to hang it on (${manual.title}), so its hold is not checked.${lengths} Write fasten_screw in the entry.`,

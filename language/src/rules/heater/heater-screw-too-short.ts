@@ -1,5 +1,6 @@
 import { lengthFigure } from '../../core/finding.js';
 import { showCitation } from '../../core/citation.js';
+import { showRequired } from '../governing.js';
 import { defineRule } from '../rule.js';
 import { heaterFindings, inCatalogue, modelSpan, reviewFix, writable } from './heater-findings.js';
 
@@ -21,13 +22,13 @@ export const heaterScrewTooShort = defineRule({
         if (problem?.kind !== 'screw-too-short' || !screw || !backing || backing.value <= 0) return undefined;
         const needed = problem.required.value;
         const isThin = backing.value < needed;
-        const lengths = screw.lengths ? ` Screws ${input.show(screw.lengths.from)} to ${input.show(screw.lengths.to)} long hold in this wall.` : '';
+        const lengths = screw.lengths ? ` Screws ${writable(screw.lengths.from, input.job.unit)} to ${writable(screw.lengths.to, input.job.unit)} long hold in this wall.` : '';
         return {
             at: isThin ? backing.span : modelSpan(judged),
-            message: `The screws of heater ${name} hold in ${input.show(problem.measured)} of blocking; ${input.show(needed)} is needed (${showCitation(problem.required.citation)}).${isThin ? ` Make the blocking at least ${input.show(needed)} thick.` : lengths}`,
+            message: `The screws of heater ${name} hold in ${input.show(problem.measured)} of blocking; ${showRequired(needed, input.job.unit)} is needed (${showCitation(problem.required.citation)}).${isThin ? ` Make the blocking at least ${writable(needed, input.job.unit)} thick.` : lengths}`,
             citation: problem.required.citation, measured: lengthFigure(problem.measured), required: lengthFigure(needed), subject: `${name}.fastening_height`,
             related: inCatalogue(judged, model.values.fasten_screw?.span, 'The screw is named here.'),
-            fixes: isThin ? reviewFix(`Set the blocking to ${input.show(needed)}`, [{ span: backing.span, newText: writable(needed, input.job.unit) }]) : [],
+            fixes: isThin ? reviewFix(`Set the blocking to ${writable(needed, input.job.unit)}`, [{ span: backing.span, newText: writable(needed, input.job.unit) }]) : [],
         };
     }),
 });

@@ -1,5 +1,6 @@
 import { lengthFigure } from '../../core/finding.js';
 import { showCitation } from '../../core/citation.js';
+import { showRequired } from '../governing.js';
 import { defineRule } from '../rule.js';
 import { heaterFindings, lacks } from './heater-findings.js';
 
@@ -21,7 +22,7 @@ export const heaterWithoutBlocking = defineRule({
         const where = left && right ? ` ${input.show(left.v)} over the floor` : '';
         return {
             at: block.values.backing?.span ?? block.head,
-            message: `Heater ${name} hangs on screws${where} with no blocking behind the lining; solid wood at least ${input.show(screw.required.value)} thick is needed (${showCitation(screw.required.citation)}). Write backing and the thickness of the wood.`,
+            message: `Heater ${name} hangs on screws${where} with no blocking behind the lining; solid wood at least ${showRequired(screw.required.value, input.job.unit)} thick is needed (${showCitation(screw.required.citation)}). Write backing and the thickness of the wood.`,
             citation: screw.required.citation, required: lengthFigure(screw.required.value), subject: `${name}.fastening_height`,
         };
     }),

@@ -9,10 +9,13 @@ import { clearanceBesideTooSmall } from './clearance-beside-too-small.js';
 import { controlInWrongPlace } from './control-in-wrong-place.js';
 import { controlInsideRoom } from './control-inside-room.js';
 import { controlMissing } from './control-missing.js';
+import { duckboardOutsideRoom } from './duckboard-outside-room.js';
+import { duckboardSlatsDoNotFit } from './duckboard-slats-do-not-fit.js';
 import { duckboardUnderHeater } from './duckboard-under-heater.js';
 import { feetBelowStones } from './feet-below-stones.js';
 import { fittingNotOnNeighbourWall } from './fitting-not-on-neighbour-wall.js';
 import { fittingOffWall } from './fitting-off-wall.js';
+import { fittingOnOpening } from './fitting-on-opening.js';
 import { fittingPlaceMissing } from './fitting-place-missing.js';
 import { guardLeavesWall } from './guard-leaves-wall.js';
 import { guardMeetsThing } from './guard-meets-thing.js';
@@ -50,6 +53,7 @@ import { thermometerFarFromPractice } from './thermometer-far-from-practice.js';
 import { thermometerInPlume } from './thermometer-in-plume.js';
 import { thermometerMissing } from './thermometer-missing.js';
 import { thingInHeater } from './thing-in-heater.js';
+import { thingsInOnePlace } from './things-in-one-place.js';
 import { timerInsideRoom } from './timer-inside-room.js';
 import { timerMissing } from './timer-missing.js';
 import { timerTooLong } from './timer-too-long.js';
@@ -60,11 +64,12 @@ import { warningSignMissing } from './warning-sign-missing.js';
 /** Rules of this family, by id. */
 export const heaterRules: readonly Rule[] = [
     bathingSignMissing, benchTooNearHeater, blockingDeeperThanWall, clearanceAboveTooSmall, clearanceBeforeTooSmall, clearanceBelowTooSmall,
-    clearanceBesideTooSmall, controlInWrongPlace, controlInsideRoom, controlMissing, duckboardUnderHeater, feetBelowStones, fittingNotOnNeighbourWall,
-    fittingOffWall, fittingPlaceMissing, guardLeavesWall, guardMeetsThing, guardMissing, guardOffsetMissing, heaterAboveCeiling, heaterCannotPassDoor,
-    heaterListingMissing, heaterMissing, heaterNotListedWithSystem, heaterNotOnNeighbourWall, heaterPlaceMissing, heaterRunsOffWall, heaterScrewMeetsFacing,
-    heaterScrewMissing, heaterScrewTooShort, heaterWayOutBlocked, heaterWithoutBlocking, limiterMissing, manualValueMissing, roomTooLowForHeater,
-    roomVolumeAboveRange, roomVolumeBelowRange, sensorCableTooLong, sensorDemandsConflict, sensorMissing, sensorNotNeeded, sensorNotOverHeater,
-    sensorOnWrongWall, sensorTooHigh, sensorTooLow, sensorTooNearHeater, severalHeaters, thermometerFarFromPractice, thermometerInPlume, thermometerMissing,
-    thingInHeater, timerInsideRoom, timerMissing, timerTooLong, warningSignInside, warningSignLettersTooSmall, warningSignMissing,
+    clearanceBesideTooSmall, controlInWrongPlace, controlInsideRoom, controlMissing, duckboardOutsideRoom, duckboardSlatsDoNotFit, duckboardUnderHeater,
+    feetBelowStones, fittingNotOnNeighbourWall, fittingOffWall, fittingOnOpening, fittingPlaceMissing, guardLeavesWall, guardMeetsThing, guardMissing,
+    guardOffsetMissing, heaterAboveCeiling, heaterCannotPassDoor, heaterListingMissing, heaterMissing, heaterNotListedWithSystem, heaterNotOnNeighbourWall,
+    heaterPlaceMissing, heaterRunsOffWall, heaterScrewMeetsFacing, heaterScrewMissing, heaterScrewTooShort, heaterWayOutBlocked, heaterWithoutBlocking,
+    limiterMissing, manualValueMissing, roomTooLowForHeater, roomVolumeAboveRange, roomVolumeBelowRange, sensorCableTooLong, sensorDemandsConflict,
+    sensorMissing, sensorNotNeeded, sensorNotOverHeater, sensorOnWrongWall, sensorTooHigh, sensorTooLow, sensorTooNearHeater, severalHeaters,
+    thermometerFarFromPractice, thermometerInPlume, thermometerMissing, thingInHeater, thingsInOnePlace, timerInsideRoom, timerMissing, timerTooLong,
+    warningSignInside, warningSignLettersTooSmall, warningSignMissing,
 ];

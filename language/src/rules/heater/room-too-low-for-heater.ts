@@ -1,6 +1,7 @@
 import { lengthFigure } from '../../core/finding.js';
 import { minus, plus } from '../../core/length.js';
 import { manualCitation } from '../../engines/heater/casing.js';
+import { showRequired } from '../governing.js';
 import { defineRule } from '../rule.js';
 import { heaterFindings, inCatalogue, modelSpan, reviewFix, writable } from './heater-findings.js';
 
@@ -23,10 +24,10 @@ export const roomTooLowForHeater = defineRule({
         const needed = height && plus(height.value, minus(manual.roomHeight, inside.height));
         return {
             at: height?.span ?? modelSpan(judged),
-            message: `The room is ${input.show(inside.height)} high inside; heater ${name} needs ${input.show(manual.roomHeight)} (${manual.title}). ${needed === undefined ? 'Raise the room' : `Make the room ${input.show(needed)} high`} or choose a heater for a lower room.`,
+            message: `The room is ${input.show(inside.height)} high inside; heater ${name} needs ${showRequired(manual.roomHeight, input.job.unit)} (${manual.title}). ${needed === undefined ? 'Raise the room' : `Make the room ${writable(needed, input.job.unit)} high`} or choose a heater for a lower room.`,
             citation: manualCitation(manual), measured: lengthFigure(inside.height), required: lengthFigure(manual.roomHeight), subject: 'room.inside.height',
             related: inCatalogue(judged, model.values.room_height?.span),
-            fixes: height && needed !== undefined ? reviewFix(`Set the height to ${input.show(needed)}`, [{ span: height.span, newText: writable(needed, input.job.unit) }]) : [],
+            fixes: height && needed !== undefined ? reviewFix(`Set the height to ${writable(needed, input.job.unit)}`, [{ span: height.span, newText: writable(needed, input.job.unit) }]) : [],
         };
     }),
 });

@@ -6,6 +6,7 @@ import type { SensorBand, SensorPlace, SensorProblem } from '../../engines/heate
 import { onWall } from '../../engines/fittings/wall-frame.js';
 import type { JudgedHeater } from '../../assembly/heater-judgement.js';
 import type { Block } from '../../model/block.js';
+import { showRequired } from '../governing.js';
 import type { RuleInput } from '../rule.js';
 import { heaterFindings, placeEdits, writable } from './heater-findings.js';
 
@@ -32,8 +33,8 @@ export const sensorFindings = <K extends SensorProblem['kind']>(input: RuleInput
 export const sensorHeightSpan = ({ values, head }: Block<'sensor'>): Span => (values.height ?? values.below_ceiling)?.span ?? head;
 
 /** `4" to 8"`, or `6" or less` where the band begins at the ceiling. */
-export const showBand = ({ range: { from, to } }: SensorBand, { show }: RuleInput): string =>
-    from === 0 ? `${show(to)} or less` : from === to ? show(to) : `${show(from)} to ${show(to)}`;
+export const showBand = ({ range: { from, to } }: SensorBand, { job: { unit } }: RuleInput): string =>
+    from === 0 ? `${showRequired(to, unit)} or less` : from === to ? showRequired(to, unit) : `${showRequired(from, unit)} to ${showRequired(to, unit)}`;
 
 /** A place that satisfies all demands, written from a wall the sensor's own wall meets: the nearest to where the sensor is, the middle for one that is nowhere yet. */
 export interface SensorSpot { readonly wall: Wall; readonly from: Wall; readonly distance: Length; readonly belowCeiling: Length }

@@ -21,7 +21,7 @@ export const sensorNotOverHeater = defineRule({
         const beside = place.fromSide !== undefined && place.fromSide > 0 ? `${input.show(place.fromSide)} beside heater ${name}` : `partly beside heater ${name}`;
         return {
             at: placeSpan(block),
-            message: `The sensor is ${beside}; over it is needed (${manual.title}).${spot ? ` ${input.show(spot.distance)} from the ${spot.from} wall is over it.` : ''}`,
+            message: `The sensor is ${beside}; over it is needed (${manual.title}).${spot ? ` ${writable(spot.distance, input.job.unit)} from the ${spot.from} wall is over it.` : ''}`,
             citation: manualCitation(manual), measured: inWords(beside), required: inWords('over the heater'), subject: `${name}.sensor_band`,
             related: inCatalogue(judged, model.values.sensor?.span),
             fixes: spot ? reviewFix(`Move the sensor to ${writable(spot.distance, input.job.unit)} from the ${spot.from} wall`, moveSensorEdits(block, spot, input)) : [],

@@ -1,7 +1,7 @@
 import { lengthFigure } from '../../core/finding.js';
 import { showCitation } from '../../core/citation.js';
 import { defineRule } from '../rule.js';
-import { nearEnough, reviewFix } from './heater-findings.js';
+import { nearEnough, reviewFix, writable } from './heater-findings.js';
 import { sensorFindings, sensorHeightEdits, sensorHeightSpan, showBand } from './sensor-findings.js';
 
 export const sensorTooHigh = defineRule({
@@ -26,9 +26,9 @@ sensor on front { from right 20"; below_ceiling 4" }`,
         const { chosen } = place.height;
         return {
             at: sensorHeightSpan(block), severity: isPractice ? 'hint' : 'error',
-            message: `The sensor of heater ${judged.name} is ${input.show(measured)} below the ceiling; ${showBand(required, input)} is needed (${showCitation(citation)}). Lower it to ${input.show(chosen)} below the ceiling.`,
+            message: `The sensor of heater ${judged.name} is ${input.show(measured)} below the ceiling; ${showBand(required, input)} is needed (${showCitation(citation)}). Lower it to ${writable(chosen, input.job.unit)} below the ceiling.`,
             citation, measured: lengthFigure(measured), required: lengthFigure(range.from), subject: `${judged.name}.sensor_band`,
-            fixes: reviewFix(`Set the sensor ${input.show(chosen)} below the ceiling`, sensorHeightEdits(block, chosen, input)),
+            fixes: reviewFix(`Set the sensor ${writable(chosen, input.job.unit)} below the ceiling`, sensorHeightEdits(block, chosen, input)),
         };
     }),
 });

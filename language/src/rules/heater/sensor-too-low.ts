@@ -1,7 +1,7 @@
 import { lengthFigure } from '../../core/finding.js';
 import { showCitation } from '../../core/citation.js';
 import { defineRule } from '../rule.js';
-import { nearEnough, reviewFix } from './heater-findings.js';
+import { nearEnough, reviewFix, writable } from './heater-findings.js';
 import { sensorFindings, sensorHeightEdits, sensorHeightSpan, showBand } from './sensor-findings.js';
 
 export const sensorTooLow = defineRule({
@@ -24,9 +24,9 @@ export const sensorTooLow = defineRule({
         const { chosen } = place.height;
         return {
             at: sensorHeightSpan(block), severity: isPractice ? 'hint' : 'error',
-            message: `The sensor of heater ${judged.name} is ${input.show(measured)} below the ceiling; ${showBand(required, input)} is needed (${showCitation(citation)}). Raise it to ${input.show(chosen)} below the ceiling.`,
+            message: `The sensor of heater ${judged.name} is ${input.show(measured)} below the ceiling; ${showBand(required, input)} is needed (${showCitation(citation)}). Raise it to ${writable(chosen, input.job.unit)} below the ceiling.`,
             citation, measured: lengthFigure(measured), required: lengthFigure(range.to), subject: `${judged.name}.sensor_band`,
-            fixes: reviewFix(`Set the sensor ${input.show(chosen)} below the ceiling`, sensorHeightEdits(block, chosen, input)),
+            fixes: reviewFix(`Set the sensor ${writable(chosen, input.job.unit)} below the ceiling`, sensorHeightEdits(block, chosen, input)),
         };
     }),
 });

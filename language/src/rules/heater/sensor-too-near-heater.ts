@@ -1,5 +1,6 @@
 import { lengthFigure } from '../../core/finding.js';
 import { showCitation } from '../../core/citation.js';
+import { showRequired } from '../governing.js';
 import { defineRule } from '../rule.js';
 import { inCatalogue, nearEnough, placeSpan, reviewFix, writable } from './heater-findings.js';
 import { moveSensorEdits, sensorFindings, sensorSpot } from './sensor-findings.js';
@@ -28,7 +29,7 @@ sensor on front { from right 7"; below_ceiling 5" }`,
         const edits = spot ? moveSensorEdits(block, spot, input) : [];
         return {
             at: placeSpan(block), severity: isPractice ? 'info' : 'error',
-            message: `The sensor is ${input.show(measured)} from the side of heater ${judged.name}; ${input.show(value)} is needed (${showCitation(citation)}). ${spot ? `The ${spot.wall} wall at ${input.show(spot.distance)} from the ${spot.from} wall is far enough.` : 'Move the heater or the sensor.'}`,
+            message: `The sensor is ${input.show(measured)} from the side of heater ${judged.name}; ${showRequired(value, input.job.unit)} is needed (${showCitation(citation)}). ${spot ? `The ${spot.wall} wall at ${writable(spot.distance, input.job.unit)} from the ${spot.from} wall is far enough.` : 'Move the heater or the sensor.'}`,
             citation, measured: lengthFigure(measured), required: lengthFigure(value), subject: `${judged.name}.sensor_band`,
             related: inCatalogue(judged, judged.model.values.sensor_from_side?.span),
             fixes: spot ? reviewFix(`Move the sensor to ${writable(spot.distance, input.job.unit)} from the ${spot.from} wall${block.walls[0]?.value === spot.wall ? '' : ` on the ${spot.wall} wall`}`, edits) : [],

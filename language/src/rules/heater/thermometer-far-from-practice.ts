@@ -1,5 +1,6 @@
 import { lengthFigure } from '../../core/finding.js';
 import { usualThermometerBelowCeiling } from '../../engines/fittings/placed-fitting.js';
+import { showRequired } from '../governing.js';
 import { defineRule } from '../rule.js';
 import { nearEnough, reviewFix, writable } from './heater-findings.js';
 
@@ -19,9 +20,9 @@ export const thermometerFarFromPractice = defineRule({
         if (!height || Math.abs(height.value - usualThermometerBelowCeiling) <= nearEnough) return;
         yield {
             at: height.span,
-            message: `The thermometer is ${show(height.value)} below the ceiling; ${show(usualThermometerBelowCeiling)} is usual (common practice, no source).`,
+            message: `The thermometer is ${show(height.value)} below the ceiling; ${showRequired(usualThermometerBelowCeiling, job.unit)} is usual (common practice, no source).`,
             citation: { kind: 'practice', text: 'a thermometer 6 in below the ceiling' }, measured: lengthFigure(height.value), required: lengthFigure(usualThermometerBelowCeiling), subject: 'thermometer',
-            fixes: reviewFix(`Hang it ${show(usualThermometerBelowCeiling)} below the ceiling`, [{ span: height.span, newText: writable(usualThermometerBelowCeiling, job.unit) }]),
+            fixes: reviewFix(`Hang it ${writable(usualThermometerBelowCeiling, job.unit)} below the ceiling`, [{ span: height.span, newText: writable(usualThermometerBelowCeiling, job.unit) }]),
         };
     },
 });

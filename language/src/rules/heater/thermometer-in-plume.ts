@@ -1,6 +1,7 @@
 import { isInPlume } from '../../engines/heater/controls.js';
 import { sensorPractice } from '../../engines/heater/sensor.js';
 import { lengthFigure } from '../../core/finding.js';
+import { showRequired } from '../governing.js';
 import { defineRule } from '../rule.js';
 import { heaterFindings, placeSpan } from './heater-findings.js';
 
@@ -16,7 +17,7 @@ export const thermometerInPlume = defineRule({
     isWaivable: true,
     fixes: 'none',
     check: input => heaterFindings(input, ({ heater, name, clearances }) => {
-        const { results: { fittings, inside }, job, show } = input;
+        const { results: { fittings, inside }, job } = input;
         const thing = fittings.find(({ block }) => block === job.thermometer)?.thing;
         // The column is taken as wide as practice keeps a sensor off the side of a heater.
         const spread = sensorPractice.beside;
@@ -24,7 +25,7 @@ export const thermometerInPlume = defineRule({
         if (clearances.some(one => one.thing === thing && one.status === 'short')) return undefined;
         return {
             at: placeSpan(job.thermometer),
-            message: `The thermometer hangs over heater ${name} or less than ${show(spread)} beside it; farther away is usual (common practice, no source). Hang it on another wall, near the heads of the bathers.`,
+            message: `The thermometer hangs over heater ${name} or less than ${showRequired(spread, job.unit)} beside it; farther away is usual (common practice, no source). Hang it on another wall, near the heads of the bathers.`,
             citation: { kind: 'practice', text: 'a thermometer clear of the plume of the heater' }, required: lengthFigure(spread), subject: 'thermometer',
         };
     }),

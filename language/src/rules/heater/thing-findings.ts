@@ -7,6 +7,7 @@ import type { Thing } from '../../engines/fittings/things.js';
 import type { Clearance } from '../../engines/heater/clearances.js';
 import type { JudgedHeater } from '../../assembly/heater-judgement.js';
 import type { Block } from '../../model/block.js';
+import { showRequired } from '../governing.js';
 import type { RuleInput } from '../rule.js';
 import { moveToClear, placeSpan, showPositions } from './heater-findings.js';
 
@@ -69,10 +70,12 @@ export function clearanceFinding(input: RuleInput, judged: JudgedHeater, { thing
     const { name } = judged;
     return {
         ...placeOfBoth(input, judged, thing),
-        message: `${capital(thingWords(thing))} is ${input.show(measured)} ${directionWords[direction]} heater ${name}; ${input.show(required.value)} is needed (${showCitation(required.citation)}). ${cureOf(input, judged, thing)}`.trimEnd(),
+        message: `${capital(thingWords(thing))} is ${input.show(measured)} ${directionWords[direction]} heater ${name}; ${showRequired(required.value, input.job.unit)} is needed (${showCitation(required.citation)}). ${cureOf(input, judged, thing)}`.trimEnd(),
         citation: required.citation, measured: lengthFigure(measured), required: lengthFigure(required.value), subject: `${name}.clearance.${direction}`,
         fixes: movesThatClear(input, judged, thing),
     };
 }
 
+/** The sweep of a leaf that opens inward; what it hits is told of the door. */
+export const isLeaf = ({ kind, name }: Thing): boolean => kind === 'door' && name.endsWith(' leaf');
 export const isBenchLike = ({ kind }: Thing): boolean => kind === 'bench' || kind === 'rest';

@@ -2,7 +2,7 @@ import { lengthFigure } from '../../core/finding.js';
 import { zero } from '../../core/length.js';
 import { defineRule } from '../rule.js';
 import { heaterFindings } from './heater-findings.js';
-import { capital, cureOf, movesThatClear, placeOfBoth, shortClearances, thingWords } from './thing-findings.js';
+import { capital, cureOf, isLeaf, movesThatClear, placeOfBoth, shortClearances, thingWords } from './thing-findings.js';
 
 export const thingInHeater = defineRule({
     id: 'thing-in-heater',
@@ -15,7 +15,7 @@ export const thingInHeater = defineRule({
     sources: [{ kind: 'geometry', text: 'two things cannot stand in one place' }],
     isWaivable: false,
     fixes: 'review',
-    check: input => heaterFindings(input, judged => shortClearances(judged).filter(({ collides }) => collides).map(({ thing }) => ({
+    check: input => heaterFindings(input, judged => shortClearances(judged).filter(({ collides, thing }) => collides && !isLeaf(thing)).map(({ thing }) => ({
         ...placeOfBoth(input, judged, thing),
         message: `${capital(thingWords(thing))} stands where heater ${judged.name} hangs. ${cureOf(input, judged, thing)}`.trimEnd(),
         citation: { kind: 'geometry', text: 'two things cannot stand in one place' }, measured: lengthFigure(zero), subject: judged.name,

@@ -1,5 +1,6 @@
 import { lengthFigure } from '../../core/finding.js';
 import { showCitation } from '../../core/citation.js';
+import { showRequired } from '../governing.js';
 import { defineRule } from '../rule.js';
 import { addFact, lacks, reviewFix, writable } from './heater-findings.js';
 import { letterDemand } from './sign-findings.js';
@@ -19,7 +20,7 @@ export const warningSignLettersTooSmall = defineRule({
         const demand = letterDemand(input);
         if (!demand) return;
         const least = demand.figure.value;
-        const needed = `${input.show(least)} is needed (${showCitation(demand.citation)})`;
+        const needed = `${showRequired(least, input.job.unit)} is needed (${showCitation(demand.citation)})`;
         for (const block of input.job.signs) {
             const { says, stands, letters } = block.values;
             if (says?.value !== 'warning' || stands?.value === 'inside' || (letters ? letters.value >= least : !lacks(block, 'letters'))) continue;
@@ -28,7 +29,7 @@ export const warningSignLettersTooSmall = defineRule({
                 at: letters?.span ?? block.head, severity: letters ? 'error' : 'warning',
                 message: letters ? `The letters of the warning sign are ${input.show(letters.value)} high; ${needed}.` : `The height of the letters of the warning sign is not stated; ${needed}.`,
                 citation: demand.citation, required: lengthFigure(least), subject: 'signs', ...(letters && { measured: lengthFigure(letters.value) }),
-                fixes: reviewFix(`Set the letters to ${input.show(least)}`, edits),
+                fixes: reviewFix(`Set the letters to ${writable(least, input.job.unit)}`, edits),
             };
         }
     },
