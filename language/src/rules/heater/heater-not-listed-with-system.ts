@@ -18,12 +18,13 @@ heater stove on right { model Beck60; from front 8"; guard yes; backing 1 1/2" }
     fixes: 'none',
     check: input => heaterFindings(input, judged => {
         const system = input.results.room?.system;
+        const built = system?.name?.value;
         const listed = judged.model.values.listed_with?.value;
-        if (!system?.name || !listed || listed.some(({ block, name }) => block === system || (!block && name === system.name?.value))) return undefined;
+        if (built === undefined || !listed || listed.some(({ block, name }) => block === system || (!block && name === built))) return undefined;
         return {
             at: modelSpan(judged),
-            message: `Heater ${judged.name} is listed with ${showList(listed.map(({ name }) => name))}; the room is built of ${system.name.value} (${judged.manual.title}). Choose a heater listed with it, or ask the heater's maker and the local authority, who decide.`,
-            citation: manualCitation(judged.manual), measured: inWords(system.name.value), required: inWords(listed.map(({ name }) => name).join(', ')), subject: judged.name,
+            message: `Heater ${judged.name} is listed with ${showList(listed.map(({ name }) => name))}; the room is built of ${built} (${judged.manual.title}). Choose a heater listed with it, or ask the heater's maker and the local authority, who decide.`,
+            citation: manualCitation(judged.manual), measured: inWords(built), required: inWords(listed.map(({ name }) => name).join(', ')), subject: judged.name,
             related: inCatalogue(judged, judged.model.values.listed_with?.span),
         };
     }),
