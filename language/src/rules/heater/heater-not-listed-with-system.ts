@@ -25,7 +25,7 @@ heater stove on right { model Beck60; from front 8"; guard yes; backing 1 1/2" }
             at: modelSpan(judged),
             message: `Heater ${judged.name} is listed with ${showList(listed.map(({ name }) => name))}; the room is built of ${built} (${judged.manual.title}). Choose a heater listed with it, or ask the heater's maker and the local authority, who decide.`,
             citation: manualCitation(judged.manual), measured: inWords(built), required: inWords(listed.map(({ name }) => name).join(', ')), subject: judged.name,
-            related: inCatalogue(judged, judged.model.values.listed_with?.span),
+            related: inCatalogue(judged, judged.model.values.listed_with.span),
         };
     }),
 });
