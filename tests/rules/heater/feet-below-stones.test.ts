@@ -13,12 +13,11 @@ test('reports the tier the feet stand on', () => checkFindings(rule, `
     }
 `));
 
-test('feet on the floor are reported at the bench', () => checkFindings(rule, `
+test('is silent where there is no tier to step on', () => checkFindings(rule, `
     // without bench lower
     bench upper on back {
         build     Slatted
         top       20"
-        //        ^^^ info: Feet on bench upper are 0" over the floor …
         depth     20"
     }
 `));

@@ -24,12 +24,11 @@ heater stove on right { model Low; from front 8"; guard yes; backing 1 1/2" }`,
         const block = highest && benches?.blocks.get(highest.name);
         // Where its manual does not say how high it hangs, nobody knows where the stones end.
         if (!heater || heater.missing.includes('offFloor') || !highest || !block) return undefined;
-        // Feet stand on the tier below, or on the floor.
-        const feet = minus(highest.top, highest.comfort.rise);
         // Without a tier to step on there is nothing to raise the feet with, and an accessible bench is meant to be low.
         if (highest.comfort.climbFrom === undefined || highest.isAccessible) return undefined;
+        const feet = minus(highest.top, highest.comfort.rise);
         if (feetOverStones(feet, heater.stoneTop) >= 0) return undefined;
-        const step = highest.comfort.climbFrom === undefined ? undefined : benches?.blocks.get(highest.comfort.climbFrom);
+        const step = benches?.blocks.get(highest.comfort.climbFrom);
         const at = (step ?? block).values.top?.span ?? block.head;
         return {
             at,
