@@ -7,6 +7,8 @@ export default defineConfig(({ mode }) => {
         test: {
             include: ['tests/**/*.test.ts'],
             exclude: ['tests/editor/**', '**/node_modules/**', ...(isFull ? [] : ['tests/**/*.full.test.ts'])],
+            // Test files share their modules: reading grammar and rules anew for each of some three hundred files would take most of the time.
+            isolate: false,
             testTimeout: isFull ? 900_000 : 30_000,
         },
     };

@@ -1,4 +1,4 @@
-import type { InsideSize } from '../core/geometry.js';
+import { grow, type InsideSize } from '../core/geometry.js';
 import { minus, zero } from '../core/length.js';
 import { placeDoor, type Door, type DoorProblem } from '../engines/openings/door.js';
 import { hinges, type Hinges } from '../engines/openings/hinges.js';
@@ -72,6 +72,8 @@ export function shellOpenings(doors: readonly AssembledDoor[], windows: readonly
         ...doors.flatMap(({ name, block, door }): ShellOpening[] => door ? [{
             name, kind: 'door', wall: door.wall, ...nearOf(block, door.wall, door.clear.u, inside),
             clearWidth: door.clearWidth, sectionWidth: minus(door.section.to, door.section.from), plate: door.threshold.kind === 'raised' ? 'threshold' : 'cut_out',
+            // The jambs stand on the floor, so the plate makes room for the whole frame.
+            cutOut: grow(door.frameOpening.u, door.frameWidth),
         }] : []),
         ...windows.flatMap(({ name, block, window }): ShellOpening[] => window ? [{
             name, kind: 'window', wall: window.wall, ...nearOf(block, window.wall, window.glass.u, inside),

@@ -39,11 +39,11 @@ export function roomFacts(job: Job, results: Results): readonly FactProvider[] {
             }, () => ({ because: [wall === 'front' || wall === 'back' ? given?.width : given?.depth, system?.modules] })),
         ]),
         amountFact('room.panels', 'panels', '', () => { const s = shell(); return s && panelUnits(s).length; }, () => ({ because: [given?.width, given?.depth, system?.modules] })),
-        amountFact('room.panel_mass', 'mass of all panels', 'kg', () => {
+        amountFact('room.panel_mass', 'mass of the panel layers', 'kg', () => {
             const panels = shell();
             const weights = panels && panelUnits(panels).filter(panel => panel.opening === undefined).map(panel => panel.weight);
             return weights?.every(weight => weight.isKnown) ? weights.reduce((total, { kg }) => total + kg, 0) : undefined;
-        }, () => ({ because: layers, how: 'layers by their densities; doors and windows not counted' })),
+        }, () => ({ because: layers, how: 'layers by their densities; frames, doors and windows not counted, so panels are heavier' })),
         wordsFact('room.closing_corner', 'corner closed last', () => shell()?.closing?.corner.replace('_', ' '), () => ({ because: [given?.closing_corner, job.site?.values.free], how: 'a corner free to swing outward by the engagement' })),
         lengthFact('room.assembly_headroom', 'height needed to put it up', () => shell()?.headroom.required, () => {
             const headroom = shell()?.headroom;

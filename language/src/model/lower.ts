@@ -41,7 +41,7 @@ export function lowerBlock(fact: ast.Fact, kind: BlockKind, context: LoweringCon
             const earlier = places.get(key);
             if (earlier) {
                 reading.report('fact-repeated', keySpan(item, reading), `${key} is written twice; one of the two has to go.`,
-                    { related: [{ at: keySpan(earlier, reading), message: 'It is written here first.' }], fixes: [reading.replace('Remove this fact', item, '')] });
+                    { related: [{ at: keySpan(earlier, reading), message: 'It is written here first.' }], fixes: [reading.replace('Remove this fact', item, '', reading.textOf(earlier) === reading.textOf(item) ? 'safe' : 'review')] });
                 continue;
             }
             places.set(key, item);

@@ -1,5 +1,5 @@
 import { inCubicMetres, inSquareInches, type Area, type Length, type Volume } from '../core/length.js';
-import { showLength, showNumber, type LengthUnit } from '../core/show.js';
+import { isMetric, showLength, showNumber, type LengthUnit } from '../core/show.js';
 
 /** Every kind of figure a clause can state, by its name. Lengths, areas and volumes are exact; the rest is in the unit the field's name says. */
 export interface Figures {
@@ -88,7 +88,10 @@ export function showFigure(figure: Figure, unit: LengthUnit = 'in'): string {
         case 'size': return `${showLength(figure.shorter, unit, 'drawing')} x ${showLength(figure.longer, unit, 'drawing')}`;
         case 'area': return `${showNumber(inSquareInches(figure.value), 1)} in2`;
         case 'volume': return `${showNumber(inCubicMetres(figure.value), 2)} m3`;
-        case 'temperature': return `${showNumber(figure.celsius * 9 / 5 + 32, 0)} °F (${showNumber(figure.celsius, 1)} °C)`;
+        case 'temperature': {
+            const [fahrenheit, celsius] = [`${showNumber(figure.celsius * 9 / 5 + 32, 0)} °F`, `${showNumber(figure.celsius, 1)} °C`];
+            return isMetric(unit) ? `${celsius} (${fahrenheit})` : `${fahrenheit} (${celsius})`;
+        }
         case 'duration': return figure.minutes % 60 === 0 ? `${figure.minutes / 60} h` : `${figure.minutes} min`;
         case 'current': return figure.amperes < 1 ? `${showNumber(figure.amperes * 1000, 1)} mA` : `${showNumber(figure.amperes)} A`;
         case 'voltage': return `${showNumber(figure.volts)} V`;

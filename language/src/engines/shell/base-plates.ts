@@ -37,7 +37,8 @@ export function basePlatesOf(input: ShellInput, shell: WallShell, thickness: Wal
     const across: Interval = { from: outer, to: plus(outer, section.width) };
 
     const doors = input.openings.filter(opening => opening.wall === wall && opening.kind === 'door' && isPlaced(opening)).map(opening => ({ opening, clear: alongWallOpening(opening, inside).clear }));
-    const whole = withoutDoorways({ from, to }, doors.filter(({ opening }) => opening.plate === 'cut_out').map(({ clear }) => clear));
+    const cutOuts = doors.filter(({ opening }) => opening.plate === 'cut_out').map(({ opening, clear }) => opening.cutOut ?? clear);
+    const whole = withoutDoorways({ from, to }, cutOuts);
     const thresholds = doors.filter(({ opening }) => opening.plate === 'threshold');
     const problems: ShellProblem[] = [];
     const pieces = whole.flatMap(piece => {

@@ -60,6 +60,8 @@ export interface ShellOpening {
     readonly edgeToClear?: Length;
     /** What the base plate does under a door: it stays as a threshold, or it is cut out over the clear opening. */
     readonly plate: 'threshold' | 'cut_out';
+    /** What a cut-out door takes of the base plate, in the wall's u: jamb to jamb, outside. Default: the clear opening. */
+    readonly cutOut?: Interval;
     /** Mass of the section with its door or window, kg. */
     readonly massKg?: number;
 }

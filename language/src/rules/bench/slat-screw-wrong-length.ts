@@ -1,5 +1,5 @@
 import { lengthFigure } from '../../core/finding.js';
-import { plus } from '../../core/length.js';
+import { plus, zero } from '../../core/length.js';
 import { defineRule } from '../rule.js';
 import { buildOf, placedBenches } from './bench-findings.js';
 
@@ -29,13 +29,15 @@ export const slatScrewWrongLength = defineRule({
             const build = block.values.build;
             if (!screw || slat === undefined || !joint || joint.screwLength === undefined || !build || said.has(build.value.name)) continue;
             said.add(build.value.name);
-            const [least, most] = [joint.sideMember, plus(joint.sideMember, slat)];
+            // What the screw itself wants in the slat; without it, anything more than the bearer.
+            const bite = screw.block?.values.penetration?.value;
+            const [least, most] = [plus(joint.sideMember, bite ?? zero), plus(joint.sideMember, slat)];
             const length = joint.screwLength;
-            if (length > least && length <= most) continue;
+            if ((bite === undefined ? length > least : length >= least) && length <= most) continue;
             yield {
                 at: build.span,
-                message: `Screw ${screw.name} in the slats of bench ${name} is ${show(length)} long and ${length > most ? 'comes out of the seat' : 'ends in the bearer'}; ` +
-                    `more than ${show(least)} of bearer and ${show(most)} at most, where the slat ends, is needed. Name another screw in the bench build.`,
+                message: `Screw ${screw.name} in the slats of bench ${name} is ${show(length)} long and ${length > most ? 'comes out of the seat' : bite === undefined ? 'ends in the bearer' : 'bites too little into the slat'}; ` +
+                    `${bite === undefined ? `more than ${show(least)} of bearer` : `${show(least)}, bearer and ${show(bite)} of slat,`} and ${show(most)} at most, where the slat ends, is needed. Name another screw in the bench build.`,
                 citation, measured: lengthFigure(length), required: lengthFigure(length > most ? most : least), subject: name,
                 related: screw.block ? [{ at: screw.block.head, message: 'The screw stands here.' }] : [],
             };

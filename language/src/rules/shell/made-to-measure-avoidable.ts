@@ -35,7 +35,9 @@ export const madeToMeasureAvoidable = defineRule({
         }
         for (const { axis, sizesThatSave } of result.sizes) {
             const size = sizeOf(input, axis);
-            const sizes = size ? changedSizes(size.value, sizesThatSave) : [];
+            // A larger room has to fit the place as well.
+            const spare = input.results.site?.fit?.axes.find(fit => fit.axis === axis)?.spare;
+            const sizes = size ? changedSizes(size.value, sizesThatSave.filter(({ change }) => change <= 0 || spare === undefined || change <= spare)) : [];
             if (!size || sizes.length === 0) continue;
             yield {
                 at: size.span,

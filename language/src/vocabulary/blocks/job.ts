@@ -31,7 +31,7 @@ export const jobBlocks = {
             width: must(lengths, 'Clear width of the place along the front, in up to three places; the smallest governs.'),
             depth: must(lengths, 'Clear depth of the place, in up to three places; the smallest governs.'),
             ceiling: must(lengths, 'Height of the building\'s ceiling over the finished floor, in up to three places; the lowest governs.', { aliases: ['height'] }),
-            diagonals: may(lengths, 'Both diagonals of the place; their difference shows how far it is out of square.'),
+            diagonals: may(lengths, 'Both diagonals of the place, first the one from the front left corner; their difference shows how far it is out of square.'),
             floor: must(choice('tile', 'concrete', 'vinyl', 'stone', 'other_waterproof', 'wood', 'carpet'), 'What the finished floor is made of.'),
             floor_fall: may(length, 'How much lower the floor is at the side it falls to.', { otherwise: 'a level floor' }),
             falls_to: may(choice('front', 'left', 'back', 'right'), 'The side the floor falls to.'),
