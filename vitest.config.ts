@@ -1,15 +1,20 @@
 import { defineConfig } from 'vitest/config';
 
+/** Tests that start threads or processes of their own, or put things into the process: each file gets a process to itself. */
+const alone = ['tests/engines/stock/**/*.test.ts', 'tests/server/**/*.test.ts', 'tests/client/**/*.test.ts', 'tests/invalidation/**/*.test.ts'];
+
 /** `npm test` leaves out the long sweeps and fuzz runs (`*.full.test.ts`); `npm run test:all` runs everything with `--mode full`. */
 export default defineConfig(({ mode }) => {
     const isFull = mode === 'full';
+    const exclude = ['tests/editor/**', '**/node_modules/**', ...(isFull ? [] : ['tests/**/*.full.test.ts'])];
+    const testTimeout = isFull ? 900_000 : 30_000;
     return {
         test: {
-            include: ['tests/**/*.test.ts'],
-            exclude: ['tests/editor/**', '**/node_modules/**', ...(isFull ? [] : ['tests/**/*.full.test.ts'])],
-            // Test files share their modules: reading grammar and rules anew for each of some three hundred files would take most of the time.
-            isolate: false,
-            testTimeout: isFull ? 900_000 : 30_000,
+            projects: [
+                // These share their modules: reading grammar and rules anew for each of some three hundred files would take most of the time.
+                { test: { name: 'shared', include: ['tests/**/*.test.ts'], exclude: [...exclude, ...alone], isolate: false, testTimeout } },
+                { test: { name: 'alone', include: alone, exclude, testTimeout } },
+            ],
         },
     };
 });

@@ -34,7 +34,7 @@ test('boards to pull, how each is cut, and whether that is the best there is', a
         '2 boards in 2 settings of the stops, 16\' of stock, longest offcut 15 3/4".',
         'One saw cut takes 1/8"; each end of a board loses 0" before use.',
         'Proven optimum: no plan costs less. Least price of the boards, found by the best of several greedy plans. No',
-        'plan is better. The bound and the plan are exact.',
+        'plan is better. Bound and plan are exact.',
     ].join('\n'));
 });
 

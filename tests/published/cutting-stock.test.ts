@@ -1,0 +1,4 @@
+import { cuttingStock } from './cutting-stock.js';
+import { checkPublished } from './table.js';
+
+checkPublished(cuttingStock);
