@@ -32,7 +32,8 @@ export class DamageBench {
 
     /** Places of every token as written, comments and line ends left out. */
     tokens(text: string): { readonly start: number; readonly end: number }[] {
-        const lexer = this.workspace.hotroom.parser.Lexer as HotroomLexer;
+        const { Lexer: lexer } = this.workspace.hotroom.parser;
+        if (!(lexer instanceof HotroomLexer)) throw new Error('Another lexer than ours');
         return lexer.raw(text).tokens.filter(token => !/^[\r\n]+$/.test(token.image)).map(token => ({ start: token.startOffset, end: token.startOffset + token.image.length }));
     }
 }
