@@ -1,7 +1,9 @@
 import type { LangiumDocument } from 'langium';
 import type { Finding, ReportedFinding } from './core/finding.js';
+import { spanContains } from './core/span.js';
 import { showWritable } from './core/show.js';
 import { assemble } from './assembly/assemble.js';
+import { areRulesKnown } from './assembly/known.js';
 import type { Results } from './assembly/results.js';
 import { publishFacts } from './facts/publish.js';
 import { FactsTree } from './facts/facts-tree.js';
@@ -65,13 +67,22 @@ function analyzeJob(job: Job, { checkCancelled, rules = allRules, onDefect = 're
     const ruleSets = (job.block.values.rules?.value ?? []).flatMap(id => findRuleSet(id) ?? []);
     const results = assemble(job, ruleSets);
     const facts = new FactsTree(publishFacts(job, results));
-    const input: RuleInput = { job, results, ruleSets, show: length => showWritable(length, job.unit) };
+    const input: RuleInput = {
+        job, results,
+        get ruleSets() { if (!areRulesKnown(job)) throw new NotReadable(); return ruleSets; },
+        show: length => showWritable(length, job.unit),
+    };
+    const broken = job.block.children.filter(block => !block.isWhole);
     const findings = rules.flatMap(rule => {
         checkCancelled?.();
         return runRule(rule, input, onDefect);
-    });
+    // What stands in a block that could not be read whole is judged when it can be: a default may stand where the broken line says otherwise.
+    }).filter(({ at }) => !broken.some(({ span }) => spanContains(span, at)));
     return { job, results, facts, ruleSets, findings };
 }
+
+/** Thrown to a rule that asks for what the job says and could not be read: it has nothing to say then. */
+class NotReadable extends Error {}
 
 /** One rule that fails is one finding; the others go on. */
 function runRule(rule: Rule, input: RuleInput, onDefect: 'report' | 'throw'): ReportedFinding[] {
@@ -79,6 +90,7 @@ function runRule(rule: Rule, input: RuleInput, onDefect: 'report' | 'throw'): Re
     try {
         return [...rule.check(input)].map(report);
     } catch (error) {
+        if (error instanceof NotReadable) return [];
         if (onDefect === 'throw') throw error;
         return [report({
             at: input.job.block.head, severity: 'warning',

@@ -4,6 +4,7 @@ import type { Job } from '../model/job.js';
 import { electricalFamily, type RuleSet } from '../rule-sets/index.js';
 import type { ConductorWord } from '../vocabulary/blocks/job.js';
 import { given } from './catalogue-values.js';
+import { areRulesKnown } from './known.js';
 import type { AssembledHeater } from './heaters.js';
 
 /** The circuit of one heater. */
@@ -21,7 +22,7 @@ export interface AssembledCircuit {
 /** @returns nothing for a heater without power or supply, or when the rule sets name two electrical families */
 export function assembleCircuits(job: Job, ruleSets: readonly RuleSet[], heaters: readonly Pick<AssembledHeater, 'name' | 'block' | 'model'>[]): readonly AssembledCircuit[] {
     const family = electricalFamily(ruleSets) ?? 'us';
-    if (family === 'both') return [];
+    if (family === 'both' || !areRulesKnown(job)) return [];
     return heaters.flatMap((heater): AssembledCircuit[] => {
         const { model, block: heaterBlock } = heater;
         const { power, supply: ratings } = model.values;

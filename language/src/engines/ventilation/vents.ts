@@ -86,10 +86,10 @@ export function freeArea(gross: Area, percent: number): Area {
     return (gross * millionths / 100_000_000n) as Area;
 }
 
-/** The vent as a thing of the room. An intake in the heater's own wall feeds it and belongs to it: the heater's clearances are not measured to the hole. */
+/** The vent as a thing of the room. An opening behind the heater, or an intake in its wall, feeds it and belongs to it: the heater's clearances are not measured to the hole. */
 export const ventThing = (vent: Vent, heater?: PlacedHeater): Thing => ({
     kind: 'vent', name: vent.name, box: vent.box,
-    ...(heater && vent.role === 'intake' && vent.wall === heater.wall && { belongsTo: heater.name }),
+    ...(heater && (vent.behind === heater.name || (vent.role === 'intake' && vent.wall === heater.wall)) && { belongsTo: heater.name }),
 });
 
 /** Box to box from the opening's inner face to the casing, rounded up to a tick. */
