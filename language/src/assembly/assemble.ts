@@ -82,7 +82,7 @@ export function assemble(job: Job, ruleSets: readonly RuleSet[]): Results {
         return [
             ...(made ? shellParts(made.input, made.result) : []),
             ...doors().flatMap(door => door.parts), ...windows().flatMap(window => window.parts),
-            ...(benches()?.result.parts ?? []), ...fittings().flatMap(fitting => fitting.parts),
+            ...(benches()?.result.parts ?? []), ...heaters().flatMap(heater => heater.parts), ...fittings().flatMap(fitting => fitting.parts),
             ...mouldings(job, inside(), doors()[0]?.door?.wall),
         ];
     });

@@ -2,11 +2,13 @@ import type { InsideSize } from '../core/geometry.js';
 import { sum, zero, type Length } from '../core/length.js';
 import { heaterGuard, heaterThings, placeHeater, type Guard, type GuardProblem, type HeaterManual, type PlacedHeater } from '../engines/heater/casing.js';
 import { checkScrew, blockingNeeded, fasteningPoints, fasteningZone, type FasteningPoints, type ScrewCheck } from '../engines/heater/hanging.js';
+import { blockingParts, guardBuild } from '../engines/heater/heater-parts.js';
+import type { Part } from '../engines/parts/part.js';
 import type { PlaceProblem } from '../engines/fittings/wall-place.js';
 import type { Thing } from '../engines/fittings/things.js';
 import type { Block } from '../model/block.js';
 import type { Job } from '../model/job.js';
-import { given, placeOf, wallOf } from './catalogue-values.js';
+import { given, placeOf, stockOf, wallOf } from './catalogue-values.js';
 import { nameBlocks, type NamedBlock } from './naming.js';
 import type { RoomShell } from './room.js';
 
@@ -22,6 +24,8 @@ export interface AssembledHeater extends NamedBlock<'heater'> {
     readonly blocking?: NonNullable<ReturnType<typeof blockingNeeded>>;
     readonly screw?: ScrewCheck;
     readonly things: readonly Thing[];
+    /** Guard and blocking, where the job names their stock. */
+    readonly parts: readonly Part[];
 }
 
 export function assembleHeaters(job: Job, room: RoomShell, inside: InsideSize): readonly AssembledHeater[] {
@@ -32,12 +36,17 @@ export function assembleHeaters(job: Job, room: RoomShell, inside: InsideSize): 
         if (!model || !wall || !manual) return [];
         const hasGuard = block.values.guard?.value ?? false;
         const { heater, problems } = placeHeater({ name, wall, manual, ...given({ place: placeOf(block) }) }, inside);
-        if (!heater) return [{ name, block, model, manual, problems, things: [] }];
+        if (!heater) return [{ name, block, model, manual, problems, things: [], parts: [] }];
         const { guard } = heaterGuard(heater, { isBuilt: hasGuard, inside, things: [] });
         const blocking = blockingNeeded(heater);
+        const [guardStock, backingStock] = [stockOf(block.values.guard_stock?.value), stockOf(block.values.backing_stock?.value)];
+        const parts = [
+            ...(guard && guardStock ? guardBuild(heater, guard, guardStock)?.parts ?? [] : []),
+            ...(blocking && backingStock ? blockingParts(heater, blocking, backingStock) : []),
+        ];
         return [{
             name, block, model, manual, heater, problems, fastening: fasteningPoints(heater), zone: fasteningZone(heater), screw: screwCheck(model, block, room, wall),
-            things: heaterThings(heater, guard), ...(guard && { guard }), ...(blocking && { blocking }),
+            things: heaterThings(heater, guard), parts, ...(guard && { guard }), ...(blocking && { blocking }),
         }];
     });
 }
@@ -68,6 +77,6 @@ function screwCheck(model: Block<'heater_model'>, block: Block<'heater'>, room: 
     const length = screw?.values.length?.value;
     return checkScrew(
         length === undefined ? undefined : { length, ...given({ penetration: screw?.values.penetration?.value }) },
-        { lining: thickness('lining'), airGap: thickness('air_gap'), toFacing: sum(...layers.filter(layer => layer.role !== 'facing').map(layer => layer.thickness)), ...given({ backing: block.values.backing?.value }) },
+        { lining: thickness('lining'), airGap: thickness('air_gap'), toFacing: sum(...layers.filter(layer => layer.role !== 'facing').map(layer => layer.thickness)), ...given({ backing: block.values.backing?.value ?? stockOf(block.values.backing_stock?.value)?.section.thickness }) },
     );
 }

@@ -13,7 +13,9 @@ export const heaterBlocks = {
             centre: may(centrePlace, 'From a neighbouring wall\'s lining to the middle of the casing.', { aliases: ['center'] }),
             guard: may(flag, 'Whether a guard is built round it.', { otherwise: 'no' }),
             supply: may(supply, 'The supply it is connected to.', { otherwise: 'the supply of the site' }),
-            backing: may(length, 'Thickness of the solid wood blocking behind its fastenings.', { otherwise: 'none is planned' }),
+            guard_stock: may(reference('stock'), 'Stock the guard is cut from.', { otherwise: 'the guard is not in the cut list' }),
+            backing: may(length, 'Thickness of the solid wood blocking behind its fastenings.', { otherwise: 'the thickness of its stock, or none is planned' }),
+            backing_stock: may(reference('stock'), 'Stock the blocking is cut from.', { otherwise: 'the blocking is not in the cut list' }),
         },
     }),
     sensor: block({
