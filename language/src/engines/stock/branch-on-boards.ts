@@ -1,24 +1,25 @@
 import { linearBound, type LinearBound } from './column-generation.js';
+import { countsOfTotal, dearerCounts, unevenClass, wholeCounts } from './board-counts.js';
 import { cheapest } from './greedy.js';
 import { createValueTable, type ValueTable } from './knapsack.js';
-import { keyOf, MasterProgram, type BoardCounts } from './master-program.js';
-import { patternsWithin } from './patterns.js';
-import { boardClass, fullCost, solutionCost, type CuttingProblem, type Pattern, type Solution } from './problem.js';
-import { realise, type Effort, type PatternChoice } from './realise.js';
+import { MasterProgram, type BoardCounts } from './master-program.js';
+import { choosePatterns } from './pattern-choice.js';
+import { boardClass, fullCost, solutionCost, type CuttingProblem, type Solution } from './problem.js';
+import { realise, type Effort, type Realised } from './realise.js';
 import type { ReachableTotals } from './reachable-totals.js';
 import type { SearchHost } from './search-host.js';
 
 /** Limits that are the same on every machine; together they come to about two seconds where the engine was tuned. */
 const MOST_REGIONS = 6000;
-const MOST_WORK = 1.5e9;
+const MOST_WORK = 8e8;
 const MOST_SOLVER_SECONDS = 1.5;
 /** While the plan is further than this from the bound, better plans are looked for out of order at these stages. */
 const FAR = 0.001;
 const FIRST_STAGE = { regions: 200, work: 1e8 };
-const MOST_PATTERNS = 6000;
-const CLOSEST_PATTERNS = 1500;
-/** How near a whole number a count of boards has to be to be taken for one. */
-const WHOLE = 1e-6;
+const MOST_DEARER = 2;
+/** Whole counts of the bound's own total that are looked at beside a linear solution, and splits a dive makes at most. */
+const MOST_POINTS = 5;
+const MOST_DEPTH = 25;
 
 interface Region {
     readonly bound: LinearBound;
@@ -48,6 +49,8 @@ export class BranchOnBoards {
     private open: Region[] = [];
     /** Regions the solver could not settle; the bound stays at the least of them. */
     private unsettled = Infinity;
+    /** What became of boards that were looked at already. */
+    private readonly outcomes = new Map<string, { readonly outcome: Realised['outcome']; readonly effort: Effort }>();
     private solverSeconds = 0;
     private regions = 0;
     private work = 0;
@@ -107,11 +110,16 @@ export class BranchOnBoards {
         this.host.signal?.throwIfAborted();
     }
 
-    /** Follows the better half of each split down to whole counts, for a good plan early on; the other halves stay open. */
+    /**
+     * Looks for a good plan early on: first among whole counts that cost just the bound, then by following the better half of each
+     * split down to whole counts. The other halves stay open.
+     */
     private async dive(from: Region): Promise<void> {
-        for (let next: Region | undefined = from; next;) {
+        if (await this.tryPoints(from)) return;
+        let next: Region | undefined = from;
+        for (let depth = 0; next; depth++) {
             await this.pause();
-            if (this.host.isLate()) {
+            if (this.host.isLate() || depth > MOST_DEPTH) {
                 this.open.push(next);
                 return;
             }
@@ -121,6 +129,17 @@ export class BranchOnBoards {
             next = halves.shift();
             this.open.push(...halves);
         }
+    }
+
+    /** Tries the first boards that cost just the region's bound and whose own bound is no higher; true when they do. */
+    private async tryPoints(region: Region): Promise<boolean> {
+        for (const counts of countsOfTotal(this.problem, region.bound, region.total).slice(0, MOST_POINTS)) {
+            await this.pause();
+            if (this.isSpent() || this.outcomes.has(counts.join())) continue;
+            const point = this.region({ least: counts, most: counts }, region);
+            if (point.total <= region.total) return await this.realise(point, counts, region.total, 'quick') === 'found';
+        }
+        return false;
     }
 
     private region(counts: BoardCounts, parent: Region | undefined): Region {
@@ -158,18 +177,18 @@ export class BranchOnBoards {
     /** Looks for the cuts of these very boards; when there are none, the rest of the region is split around them. */
     private async settle(region: Region, whole: readonly number[], effort: Effort): Promise<void> {
         const total = whole.reduce((cost, count, at) => cost + count * fullCost(boardClass(this.problem, at)), 0);
-        const { outcome, plan, programs, seconds } = await realise(this.problem, region.bound, whole, this.patternsFor(region, total), effort, this.host);
-        this.programs += programs;
-        this.solverSeconds += seconds;
-        this.solution = cheapest(this.problem, [this.solution, plan]) ?? this.solution;
-        this.cost = solutionCost(this.problem, this.solution);
-        if (outcome === 'found') return;
+        const outcome = await this.realise(region, whole, total, effort);
+        // other boards of the region may cost less when these are not what its linear solution asks for
+        if (outcome === 'found' && total <= region.total) return;
         if (outcome === 'unknown' && effort === 'quick') {
             // only a plan was wanted here; the region waits for its turn in the order of bounds
             this.open.push(region);
             return;
         }
-        if (outcome === 'unknown') this.unsettled = Math.min(this.unsettled, region.total);
+        if (outcome === 'unknown') {
+            this.unsettled = Math.min(this.unsettled, region.total);
+            await this.tryDearer(region, whole, total);
+        }
         let { least, most } = region.bound.counts;
         whole.forEach((count, at) => {
             this.open.push(
@@ -181,74 +200,42 @@ export class BranchOnBoards {
         });
     }
 
-    /** Every pattern a plan of this total could hold, by the bounds of the region and of all that contain it; undefined when too many. */
-    private allPatterns(region: Region, total: number): readonly Pattern[] | undefined {
-        for (const { bound } of [rootOf(region), region]) {
-            const patterns = patternsWithin(this.problem, bound, this.tableFor(bound.values), allowanceFor(bound, total), MOST_PATTERNS,
-                pattern => this.isWithin(pattern, region, total));
-            if (patterns) return patterns;
+    /** Where the cuts of some boards were not found, those that add least may still beat the plan there is. */
+    private async tryDearer(region: Region, whole: readonly number[], total: number): Promise<void> {
+        const root = { ...region, parent: undefined, bound: boundsAround(region).at(-1) ?? region.bound };
+        for (const { boards, extra } of dearerCounts(this.problem, whole).slice(0, MOST_DEARER)) {
+            if (total + extra >= this.cost || this.isSpent()) return;
+            await this.realise(root, boards, total + extra, 'quick', region.bound);
         }
-        return undefined;
     }
 
-    private isWithin(pattern: Pattern, region: Region, total: number): boolean {
-        for (let wider: Region | undefined = region; wider; wider = wider.parent) {
-            if (loss(this.problem, wider.bound, pattern) > allowanceFor(wider.bound, total)) return false;
-        }
-        return true;
-    }
-
-    private patternsFor(region: Region, total: number): PatternChoice {
-        const root = rootOf(region).bound;
-        const all = this.allPatterns(region, total);
-        const basis = region.bound.basis.map(({ pattern }) => pattern);
-        const known = new Set(basis.map(keyOf));
-        const unknown = (pattern: Pattern): boolean => !known.has(keyOf(pattern)) && known.add(keyOf(pattern)).size > 0;
-        const others = this.master.patterns.filter(pattern => this.isWithin(pattern, region, total) && unknown(pattern));
-        const close = (all ?? this.closestPatterns(root, total)).filter(unknown);
-        const likeliest = [...others, ...close].map(pattern => ({ pattern, loss: loss(this.problem, root, pattern) })).sort((a, b) => a.loss - b.loss);
-        return { met: [...basis, ...others], near: [...basis, ...likeliest.map(({ pattern }) => pattern)], all };
-    }
-
-    /** Where all patterns are too many: those that lose no more than some part of what they may. */
-    private closestPatterns(bound: LinearBound, total: number): readonly Pattern[] {
-        const table = this.tableFor(bound.values);
-        for (let allowance = allowanceFor(bound, total) / 2; allowance >= 1; allowance /= 2) {
-            const patterns = patternsWithin(this.problem, bound, table, Math.floor(allowance), CLOSEST_PATTERNS);
-            if (patterns) return patterns;
-        }
-        return [];
+    /**
+     * Looks for the cuts of some boards, unless that was done before.
+     * @param region one that holds these boards
+     * @param near the linear solution to start from, when it is not the region's own
+     */
+    private async realise(region: Region, boards: readonly number[], total: number, effort: Effort, near = region.bound): Promise<Realised['outcome']> {
+        const key = boards.join();
+        const before = this.outcomes.get(key);
+        if (before && (before.outcome !== 'unknown' || before.effort !== 'quick' || effort === 'quick')) return before.outcome;
+        const patterns = choosePatterns(this.problem, this.master.patterns, boundsAround(region), total, this.tableFor);
+        const left = MOST_SOLVER_SECONDS - this.solverSeconds;
+        const { outcome, plan, programs, seconds } = await realise(this.problem, near, boards, patterns, before ? 'remaining' : effort, this.host, left);
+        this.outcomes.set(key, { outcome, effort });
+        this.programs += programs;
+        this.solverSeconds += seconds;
+        this.solution = cheapest(this.problem, [this.solution, plan]) ?? this.solution;
+        this.cost = solutionCost(this.problem, this.solution);
+        return outcome;
     }
 }
 
-/** The class whose count of boards is furthest from whole, among those that can be split there; undefined when none can. */
-function unevenClass({ boards, counts }: LinearBound): number | undefined {
-    let chosen: number | undefined;
-    let least = 0.5 - WHOLE;
-    boards.forEach((count, at) => {
-        const floor = Math.floor(count);
-        const fromHalf = Math.abs(count - floor - 0.5);
-        // a limit the linear program had to break cannot be split at
-        if (fromHalf < least - 1e-9 && floor >= (counts.least[at] ?? 0) && floor < (counts.most[at] ?? 0)) [chosen, least] = [at, fromHalf];
-    });
-    return chosen;
+/** The bounds that hold for a region: its own, then those of the regions around it. */
+function boundsAround(region: Region): readonly [LinearBound, ...LinearBound[]] {
+    const wider: LinearBound[] = [];
+    for (let around = region.parent; around; around = around.parent) wider.push(around.bound);
+    return [region.bound, ...wider];
 }
-
-const wholeCounts = ({ boards, counts }: LinearBound): number[] =>
-    boards.map((count, at) => Math.min(counts.most[at] ?? 0, Math.max(counts.least[at] ?? 0, Math.round(count))));
-
-function rootOf(region: Region): Region {
-    let root = region;
-    while (root.parent) root = root.parent;
-    return root;
-}
-
-/** What a plan of this total may lose to patterns that are worth less than their boards. */
-const allowanceFor = (bound: LinearBound, total: number): number => Number(BigInt(total) * BigInt(bound.scale) - bound.scaledBound);
-
-const loss = (problem: CuttingProblem, bound: LinearBound, pattern: Pattern): number =>
-    fullCost(boardClass(problem, pattern.classIndex)) * bound.scale + (bound.excess[pattern.classIndex] ?? 0)
-    - pattern.counts.reduce((worth, count, type) => worth + count * (bound.values[type] ?? 0), 0);
 
 const replaced = (values: readonly number[], at: number, value: number): number[] => values.map((old, index) => index === at ? value : old);
 

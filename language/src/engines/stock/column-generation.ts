@@ -5,6 +5,8 @@ import { Simplex } from './simplex.js';
 
 const PRICING_STEPS = 800;
 const MOST_PIVOTS = 20_000;
+/** Work of one type's row of the value table, beside which a pivot's is counted exactly. */
+const TABLE_WORK = 20_000;
 /** A column has to promise at least this share of its own cost, or rounding errors would be chased. */
 const WORTHWHILE = 1e-7;
 
@@ -45,13 +47,13 @@ export function linearBound(
 ): LinearBound {
     const simplex = startSimplex(master, counts, from);
     const scale = scaleOf(problem);
+    let tables = 0;
     for (let pivots = 0; ;) {
-        let prices = simplex.prices();
-        for (let entering = cheapest(master.columns, prices); entering && pivots < MOST_PIVOTS; entering = cheapest(master.columns, prices)) {
+        for (let entering = cheapest(master.columns, simplex); entering && pivots < MOST_PIVOTS; entering = cheapest(master.columns, simplex)) {
             if (!simplex.enter(entering)) break;
             pivots++;
-            prices = simplex.prices();
         }
+        const prices = simplex.prices();
         const values = problem.types.map((_, type) => Math.floor(Math.max(0, prices[type] ?? 0) * scale));
         const addBetter = (fills: readonly Fill[]): boolean => {
             let found = false;
@@ -70,10 +72,11 @@ export function linearBound(
         if (canGoOn && addBetter(dearest)) continue;
         if (!dearest.every(fill => fill.isBest)) {
             const table = tableFor(values);
+            tables++;
             dearest = problem.classes.map(board => bestByTable(problem, table, values, board.capacity));
             if (canGoOn && addBetter(dearest)) continue;
         }
-        return withSolution(problem, counts, wholeBound(problem, counts, values, scale, dearest), simplex, (pivots + master.rows / 4) * master.rows ** 2);
+        return withSolution(problem, counts, wholeBound(problem, counts, values, scale, dearest), simplex, (pivots + master.rows / 4) * master.rows ** 2 + tables * TABLE_WORK * master.rows);
     }
 }
 
@@ -97,13 +100,11 @@ function withSolution(problem: CuttingProblem, counts: BoardCounts, bound: Retur
 }
 
 /** The column that promises most for its own cost; undefined when none promises anything. */
-function cheapest(columns: readonly MasterColumn[], prices: readonly number[]): MasterColumn | undefined {
+function cheapest(columns: readonly MasterColumn[], simplex: Simplex<MasterColumn>): MasterColumn | undefined {
     let best: MasterColumn | undefined;
     let bestPromise = WORTHWHILE;
     for (const column of columns) {
-        let reduced = column.cost;
-        for (let k = 0; k < column.rows.length; k++) reduced -= (prices[column.rows[k] ?? 0] ?? 0) * (column.values[k] ?? 0);
-        const promise = -reduced / (column.cost || 1);
+        const promise = -simplex.reducedCost(column) / (column.cost || 1);
         if (promise > bestPromise) [best, bestPromise] = [column, promise];
     }
     return best;

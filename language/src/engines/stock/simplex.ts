@@ -16,6 +16,7 @@ const UPDATES_BEFORE_REFRESH = 60;
 export class Simplex<C extends Column> {
     private readonly inverse: Float64Array;
     private readonly x: Float64Array;
+    private readonly price: Float64Array;
     private updates = 0;
 
     /** @param basis a feasible start: one column per row, of which the inverse must give x >= 0 */
@@ -23,6 +24,7 @@ export class Simplex<C extends Column> {
         const rows = rightSide.length;
         this.inverse = new Float64Array(rows * rows);
         this.x = new Float64Array(rows);
+        this.price = new Float64Array(rows);
         this.refresh();
     }
 
@@ -38,21 +40,21 @@ export class Simplex<C extends Column> {
 
     /** The price of one unit of each row's right side. */
     prices(): number[] {
-        const rows = this.rightSide.length;
-        const prices = new Array<number>(rows).fill(0);
-        for (let place = 0; place < rows; place++) {
-            const cost = this.basis[place]?.cost ?? 0;
-            if (cost === 0) continue;
-            const start = place * rows;
-            for (let row = 0; row < rows; row++) prices[row] = (prices[row] ?? 0) + cost * (this.inverse[start + row] ?? 0);
-        }
-        return prices;
+        return Array.from(this.price);
+    }
+
+    /** What a column costs beyond the prices of what it holds; below zero when it is worth bringing in. */
+    reducedCost(column: C): number {
+        let reduced = column.cost;
+        for (let k = 0; k < column.rows.length; k++) reduced -= (this.price[column.rows[k] ?? 0] ?? 0) * (column.values[k] ?? 0);
+        return reduced;
     }
 
     /** Brings a column into the basis; false when no pivot is large enough to trust. */
     enter(column: C): boolean {
         const rows = this.rightSide.length;
         const direction = this.solve(column);
+        const reduced = this.reducedCost(column);
         let leaving = -1;
         let least = Infinity;
         for (let place = 0; place < rows; place++) {
@@ -65,7 +67,7 @@ export class Simplex<C extends Column> {
         if (leaving < 0) return false;
         this.basis[leaving] = column;
         if (++this.updates >= UPDATES_BEFORE_REFRESH) this.refresh();
-        else this.update(direction, leaving, least);
+        else this.update(direction, leaving, least, reduced);
         return true;
     }
 
@@ -80,7 +82,7 @@ export class Simplex<C extends Column> {
         return direction;
     }
 
-    private update(direction: Float64Array, leaving: number, step: number): void {
+    private update(direction: Float64Array, leaving: number, step: number, reduced: number): void {
         const rows = this.rightSide.length;
         const pivot = direction[leaving] ?? 1;
         const pivotRow = leaving * rows;
@@ -94,6 +96,7 @@ export class Simplex<C extends Column> {
             this.x[place] = (this.x[place] ?? 0) - factor * step;
         }
         this.x[leaving] = step;
+        for (let row = 0; row < rows; row++) this.price[row] = (this.price[row] ?? 0) + reduced * (this.inverse[pivotRow + row] ?? 0);
     }
 
     /** Inverts the basis by elimination with row exchange and takes the values afresh. */
@@ -111,6 +114,11 @@ export class Simplex<C extends Column> {
             for (let row = 0; row < rows; row++) total += (this.inverse[place * rows + row] ?? 0) * (this.rightSide[row] ?? 0);
             this.x[place] = total;
         }
+        this.price.fill(0);
+        this.basis.forEach(({ cost }, place) => {
+            if (cost === 0) return;
+            for (let row = 0; row < rows; row++) this.price[row] = (this.price[row] ?? 0) + cost * (this.inverse[place * rows + row] ?? 0);
+        });
         this.updates = 0;
     }
 }
