@@ -2,6 +2,7 @@ import { DocumentState, OperationCancelled, URI, type Cancellation, type Langium
 import { LSPErrorCodes, ResponseError } from 'vscode-languageserver';
 import * as z from 'zod/mini';
 import type { Analysis, JobAnalysis } from '../../../language/src/analyze.js';
+import { timeLimit } from '../solver/time-limit.js';
 import { planStock, planStockGreedy } from '../../../language/src/engines/stock/plan-stock.js';
 import type { IntegerSolver } from '../../../language/src/engines/stock/integer-solver.js';
 import { spanContains, type Span } from '../../../language/src/core/span.js';
@@ -72,8 +73,9 @@ export class CutLists {
         const stop = new AbortController();
         const follow = token.onCancellationRequested(() => { stop.abort(); });
         const giveUpWhenCancelled = (): void => { if (token.isCancellationRequested) throw OperationCancelled as unknown as Error; };
-        const limit = AbortSignal.timeout(planLimitMs);
-        const signal = AbortSignal.any([stop.signal, limit]);
+        const limit = timeLimit(planLimitMs);
+        const signal = AbortSignal.any([stop.signal, limit.signal]);
+        const late = `The ${planLimitMs / 1000} s allowed were over; this is the best plan found by then.`;
         const tasks = stockTasks(results.parts, stockOffers(job));
         const wanted = tasks.filter(({ request }) => request !== undefined).length;
         let done = 0;
@@ -86,11 +88,12 @@ export class CutLists {
                 giveUpWhenCancelled();
                 if (!this.solver) return { plan: planStockGreedy(request), cutShort: 'This is the quick plan; there is no solver here to prove a better one.' };
                 try {
-                    return { plan: await planStock(request, this.solver, signal) };
+                    const plan = await planStock(request, this.solver, signal, limit.isLate);
+                    return { plan, ...(plan.proof !== 'proven' && limit.isLate() && { cutShort: late }) };
                 } catch (error) {
                     giveUpWhenCancelled();
-                    if (!limit.aborted) throw error;
-                    return { plan: planStockGreedy(request), cutShort: `The ${planLimitMs / 1000} s allowed were over, so this is the quick plan.` };
+                    if (!limit.signal.aborted) throw error;
+                    return { plan: planStockGreedy(request), cutShort: late };
                 }
             });
         } finally {
