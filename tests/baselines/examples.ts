@@ -14,4 +14,4 @@ export async function openExamples(changed?: { readonly path: string; readonly t
 }
 
 /** Path of an example by the address its document has in the tests' workspace. */
-export const pathOfExample = (uri: string): string => uri.replace(/^memory:\/work\//, '');
+export const pathOfExample = (uri: string): string => uri.replace(/^memory:\/jobs\//, '');

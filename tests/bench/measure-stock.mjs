@@ -37,9 +37,9 @@ export const summary = (results, limitMs) => ({
 async function requestsOf({ product, readExample }) {
     const { shared, hotroom } = product.createHotroomServices();
     const { LangiumDocumentFactory, LangiumDocuments, DocumentBuilder } = shared.workspace;
-    shared.workspace.Imports.roots = [product.URI.parse('memory:/work')];
+    shared.workspace.Imports.roots = [product.URI.parse('memory:/jobs')];
     const add = (name, text) => {
-        const document = LangiumDocumentFactory.fromString(text, product.URI.parse(`memory:/work/${name}`));
+        const document = LangiumDocumentFactory.fromString(text, product.URI.parse(`memory:/jobs/${name}`));
         LangiumDocuments.addDocument(document);
         return document;
     };

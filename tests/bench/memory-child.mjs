@@ -6,10 +6,10 @@ import { sampleJobs } from './texts.mjs';
 const product = await import(pathToFileURL(process.argv[2]).href);
 const { URI, EmptyFileSystem } = product;
 const { shared } = product.createServerServices(EmptyFileSystem, {});
-shared.workspace.Imports.roots = [URI.parse('memory:/work')];
+shared.workspace.Imports.roots = [URI.parse('memory:/jobs')];
 const { LangiumDocumentFactory, LangiumDocuments, DocumentBuilder } = shared.workspace;
 const add = (name, text) => {
-    const document = LangiumDocumentFactory.fromString(text, URI.parse(`memory:/work/${name}`));
+    const document = LangiumDocumentFactory.fromString(text, URI.parse(`memory:/jobs/${name}`));
     LangiumDocuments.addDocument(document);
     return document;
 };

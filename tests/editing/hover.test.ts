@@ -16,7 +16,7 @@ function analysisOf(text: string): ReturnType<typeof analyzeText> {
 }
 async function hover(needle: string, shift = 0, text = standard): Promise<HoverText | undefined> {
     const analysis = await analysisOf(text);
-    return hoverAt({ raw: rawOf(text), analysis, textAt: ({ uri, start, end }) => (uri.endsWith('job.hotroom') ? text : exampleText(uri.replace('memory:/work/', ''))).slice(start, end) }, text.indexOf(needle) + shift);
+    return hoverAt({ raw: rawOf(text), analysis, textAt: ({ uri, start, end }) => (uri.endsWith('job.hotroom') ? text : exampleText(uri.replace('memory:/jobs/', ''))).slice(start, end) }, text.indexOf(needle) + shift);
 }
 const about = (text: string, found: HoverText | undefined): string | undefined => found && text.slice(found.start, found.end);
 

@@ -9,8 +9,8 @@ import { exampleText } from '../support/workspace.js';
 /** Three hundred jobs that share two catalogues, one job that uses a catalogue through another, and one full of names nobody knows. */
 const jobCount = 300;
 const texts = new Map<string, string>();
-const uriOf = (path: string): URI => URI.parse(`memory:/work/${path}`);
-const nameOf = ({ uri }: { readonly uri: URI }): string => uri.path.replace('/work/', '');
+const uriOf = (path: string): URI => URI.parse(`memory:/jobs/${path}`);
+const nameOf = ({ uri }: { readonly uri: URI }): string => uri.path.replace('/jobs/', '');
 
 /** Files in memory. */
 const files: FileSystemProvider = Object.assign(new EmptyFileSystemProvider(), {
@@ -21,7 +21,7 @@ const files: FileSystemProvider = Object.assign(new EmptyFileSystemProvider(), {
 });
 const { shared } = createHotroomServices({ fileSystemProvider: () => files });
 const { DocumentBuilder, LangiumDocuments, LangiumDocumentFactory } = shared.workspace;
-shared.workspace.Imports.roots = [URI.parse('memory:/work')];
+shared.workspace.Imports.roots = [URI.parse('memory:/jobs')];
 let linked: string[] = [];
 
 function add(path: string, text: string): void {

@@ -119,7 +119,7 @@ test('the stocks a job reaches are those its system and builds name', () => {
 });
 
 test('exported as data it is read back the same, lengths exact', () => {
-    const list = cutListExport([{ analysis: job, planned, showFile: uri => uri.replace('memory:/work/', '') }]);
+    const list = cutListExport([{ analysis: job, planned, showFile: uri => uri.replace('memory:/jobs/', '') }]);
     const read = readCutList(JSON.stringify(list));
     expect(read).toEqual({ ok: true, list: JSON.parse(JSON.stringify(list)) as unknown });
     const [first] = list.jobs;

@@ -11,18 +11,18 @@ export const exampleText = (path: string): string => readFileSync(new URL(path, 
 export const examplePaths = (): string[] =>
     readdirSync(examples, { recursive: true, encoding: 'utf8' }).map(path => path.replaceAll('\\', '/')).filter(path => path.endsWith('.hotroom')).sort();
 
-/** Documents in memory under `memory:/work/`, each test with its own services, so that no test sees another's. */
+/** Documents in memory under `memory:/jobs/`, each test with its own services, so that no test sees another's. */
 export class TestWorkspace {
     readonly shared: HotroomSharedServices;
     readonly hotroom: HotroomServices;
-    private readonly root = URI.parse('memory:/work');
+    private readonly root = URI.parse('memory:/jobs');
 
     constructor() {
         ({ shared: this.shared, hotroom: this.hotroom } = createHotroomServices());
         this.shared.workspace.Imports.roots = [this.root];
     }
 
-    uri(path: string): URI { return URI.parse(`memory:/work/${path}`); }
+    uri(path: string): URI { return URI.parse(`memory:/jobs/${path}`); }
 
     add(path: string, text: string): LangiumDocument {
         const document = this.shared.workspace.LangiumDocumentFactory.fromString(text, this.uri(path));

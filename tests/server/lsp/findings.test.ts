@@ -87,7 +87,7 @@ describe('trouble inside', () => {
         const document = await server.add('a.hotroom', 'job a { rules iec }\n');
         expect(document.diagnostics?.map(({ code, severity }) => [code, severity])).toEqual([['check-failed', DiagnosticSeverity.Error]]);
         expect(document.diagnostics?.[0]?.message).toContain('injected');
-        expect(server.logged[0]).toMatch(/Checking memory:\/work\/a\.hotroom \(version 0\) failed: Error: injected/);
+        expect(server.logged[0]).toMatch(/Checking memory:\/jobs\/a\.hotroom \(version 0\) failed: Error: injected/);
         isBroken.yes = false;
         const other = await server.add('b.hotroom', 'job b { rules iec }\n');
         expect(other.diagnostics?.map(({ code }) => code)).not.toContain('check-failed');

@@ -11,11 +11,11 @@ export class ServerWorkspace {
 
     constructor(options: ServerOptions = {}) {
         ({ shared: this.shared, hotroom: this.hotroom } = createServerServices(EmptyFileSystem, { log: line => { this.logged.push(line); }, ...options }));
-        this.shared.workspace.Imports.roots = [URI.parse('memory:/work')];
+        this.shared.workspace.Imports.roots = [URI.parse('memory:/jobs')];
         void this.shared.workspace.ConfigurationProvider.initialized({});
     }
 
-    uri(path: string): string { return `memory:/work/${path}`; }
+    uri(path: string): string { return `memory:/jobs/${path}`; }
 
     async add(path: string, text: string): Promise<LangiumDocument> {
         const document = this.shared.workspace.LangiumDocumentFactory.fromString(text, URI.parse(this.uri(path)));
