@@ -18,6 +18,8 @@ export class Imports {
     /** Folders a `use` may not leave; empty means the folder of the file itself. Set by whoever opens the workspace. */
     roots: readonly URI[] = [];
     private readonly exported: WorkspaceCache<string, ReadonlyMap<string, readonly SharedDescription[]>>;
+    /** What each tree uses, for as long as it lives: an edit of one file asks all others what they depend on. */
+    private readonly known = new WeakMap<ast.File, { readonly roots: readonly URI[]; readonly uri: string; readonly uses: readonly Use[]; readonly visible: readonly URI[] }>();
 
     constructor(private readonly services: LangiumSharedCoreServices) {
         this.exported = new WorkspaceCache(services);
@@ -25,11 +27,21 @@ export class Imports {
 
     uses(document: LangiumDocument): readonly Use[] {
         const root = document.parseResult.value;
-        if (!ast.isFile(root)) return [];
-        return root.items.flatMap(item => {
-            const node = usePath(item);
-            return node ? [{ node, written: textOf(node), target: this.resolve(document.uri, textOf(node)) }] : [];
-        });
+        return ast.isFile(root) ? this.of(root, document.uri).uses : [];
+    }
+    private of(root: ast.File, own: URI): { readonly uses: readonly Use[]; readonly visible: readonly URI[] } {
+        const uri = own.toString();
+        let found = this.known.get(root);
+        if (found?.roots !== this.roots || found.uri !== uri) {
+            const uses = root.items.flatMap(item => {
+                const node = usePath(item);
+                return node ? [{ node, written: textOf(node), target: this.resolve(own, textOf(node)) }] : [];
+            });
+            const visible = new Map([[uri, own]]);
+            for (const { target } of uses) if (target.kind === 'file') visible.set(target.uri.toString(), target.uri);
+            this.known.set(root, found = { roots: this.roots, uri, uses, visible: [...visible.values()] });
+        }
+        return found;
     }
 
     private resolve(from: URI, path: string): Use['target'] {
@@ -41,9 +53,8 @@ export class Imports {
 
     /** Files `document` can take names from, itself first, each once. */
     visible(document: LangiumDocument): readonly URI[] {
-        const uris = new Map([[document.uri.toString(), document.uri]]);
-        for (const { target } of this.uses(document)) if (target.kind === 'file') uris.set(target.uri.toString(), target.uri);
-        return [...uris.values()];
+        const root = document.parseResult.value;
+        return ast.isFile(root) ? this.of(root, document.uri).visible : [document.uri];
     }
 
     /** Every file the content of `document` can depend on, through any number of `use`s, without itself. */

@@ -1,6 +1,7 @@
 import {
-    DefaultDocumentBuilder, DefaultLinker, DefaultNameProvider, DefaultScopeComputation, DefaultScopeProvider, EMPTY_SCOPE, MapScope, MultiMap, AstUtils,
-    type AstNode, type AstNodeDescription, type CstNode, type LangiumDocument, type LocalSymbols, type ReferenceInfo, type Scope, type Cancellation,
+    AstUtils, Cancellation, DefaultDocumentBuilder, DefaultLinker, DefaultNameProvider, DefaultReferenceDescriptionProvider, DefaultScopeComputation, DefaultScopeProvider, EMPTY_SCOPE,
+    MultiMap, interruptAndCheck, stream,
+    type AstNode, type AstNodeDescription, type AstNodeDescriptionProvider, type CstNode, type LangiumDocument, type LocalSymbols, type ReferenceDescription, type ReferenceInfo, type Scope, type Stream,
 } from 'langium';
 import { isShared } from '../vocabulary/index.js';
 import * as ast from './generated/ast.js';
@@ -37,19 +38,44 @@ export class HotroomScopes extends DefaultScopeProvider {
     override getScope(context: ReferenceInfo): Scope {
         const word = context.container;
         const kinds = ast.isWord(word) ? expectedKinds(word) : undefined;
-        if (!kinds) return EMPTY_SCOPE;
-        const document = AstUtils.getDocument(word);
-        const found: AstNodeDescription[] = [];
-        if (kinds.some(isShared)) {
+        return kinds ? new NamesInSight(kinds, word, this.imports, this.descriptions) : EMPTY_SCOPE;
+    }
+}
+
+/**
+ * The names of some kinds that a word can see: those of its own job, then those of the files it uses and of its own. One name is looked up without
+ * listing the others.
+ */
+class NamesInSight implements Scope {
+    constructor(private readonly kinds: readonly string[], private readonly word: AstNode, private readonly imports: Imports, private readonly descriptions: AstNodeDescriptionProvider) {}
+
+    getElement(name: string): AstNodeDescription | undefined {
+        const own = factsOfOwnJob(this.word).findLast(fact => this.kinds.includes(fact.key) && nameOf(fact) === name);
+        const document = AstUtils.getDocument(this.word);
+        if (own) return this.descriptions.createDescription(own, name, document);
+        if (!this.kinds.some(isShared)) return undefined;
+        for (const uri of this.imports.visible(document).toReversed()) {
+            const found = this.imports.exportsOf(uri).get(name)?.findLast(({ kind }) => this.kinds.includes(kind));
+            if (found) return found;
+        }
+        return undefined;
+    }
+    getElements(name: string): Stream<AstNodeDescription> {
+        return stream([this.getElement(name) ?? []].flat());
+    }
+    getAllElements(): Stream<AstNodeDescription> {
+        const document = AstUtils.getDocument(this.word);
+        const names = new Set<string>();
+        if (this.kinds.some(isShared)) {
             for (const uri of this.imports.visible(document)) {
-                for (const same of this.imports.exportsOf(uri).values()) for (const description of same) if (kinds.includes(description.kind)) found.push(description);
+                for (const [name, same] of this.imports.exportsOf(uri)) if (same.some(({ kind }) => this.kinds.includes(kind))) names.add(name);
             }
         }
-        for (const fact of factsOfOwnJob(word)) {
+        for (const fact of factsOfOwnJob(this.word)) {
             const name = nameOf(fact);
-            if (name !== undefined && kinds.includes(fact.key)) found.push(this.descriptions.createDescription(fact, name, document));
+            if (name !== undefined && this.kinds.includes(fact.key)) names.add(name);
         }
-        return new MapScope(found);
+        return stream([...names].flatMap(name => this.getElement(name) ?? []));
     }
 }
 
@@ -59,11 +85,32 @@ function factsOfOwnJob(word: AstNode): readonly ast.Fact[] {
     return ast.isFact(top) && top.key !== 'catalogue' ? top.body : [];
 }
 
-/** Links a word only where the vocabulary expects a reference. */
+/** Links a word only where the vocabulary expects a reference: the first word of a value. */
 export class HotroomLinker extends DefaultLinker {
+    override async link(document: LangiumDocument, token = Cancellation.CancellationToken.None): Promise<void> {
+        await interruptAndCheck(token);
+        const root = document.parseResult.value;
+        if (ast.isFile(root)) this.linkFacts(root.items, document);
+    }
+    private linkFacts(facts: readonly ast.Fact[], document: LangiumDocument): void {
+        for (const fact of facts) {
+            for (const { terms: [word] } of fact.phrases) if (ast.isWord(word)) this.doLink({ container: word, property: 'ref', reference: word.ref }, document);
+            this.linkFacts(fact.body, document);
+        }
+    }
     protected override doLink(reference: ReferenceInfo, document: LangiumDocument): void {
         if (ast.isWord(reference.container) && !expectedKinds(reference.container)) return;
         super.doLink(reference, document);
+    }
+}
+
+/** References of a file are those that were linked, and no other word has to be asked. */
+export class HotroomReferences extends DefaultReferenceDescriptionProvider {
+    override createDescriptions(document: LangiumDocument): Promise<ReferenceDescription[]> {
+        return Promise.resolve(document.references.flatMap(reference => {
+            const word = reference.$refNode?.astNode;
+            return word ? this.createInfoDescriptions({ container: word, property: 'ref', reference }) : [];
+        }));
     }
 }
 

@@ -2,7 +2,8 @@ import { EmptyFileSystem, createDefaultCoreModule, createDefaultSharedCoreModule
 import { HotroomGeneratedModule, HotroomGeneratedSharedModule } from './generated/module.js';
 import { Imports } from './imports.js';
 import { HotroomLexer } from './lexer.js';
-import { HotroomBuilder, HotroomLinker, HotroomNames, HotroomScopes, HotroomSymbols } from './linking.js';
+import { HotroomBuilder, HotroomLinker, HotroomNames, HotroomReferences, HotroomScopes, HotroomSymbols } from './linking.js';
+import { createReader } from './reader.js';
 
 export interface HotroomSharedAdditions { readonly workspace: { readonly Imports: Imports } }
 export interface HotroomServices extends LangiumCoreServices { readonly shared: LangiumSharedCoreServices & HotroomSharedAdditions }
@@ -20,8 +21,7 @@ export const hotroomSharedModule: Module<HotroomSharedServices, HotroomSharedAdd
 export const hotroomModule: Module<HotroomServices, DeepPartial<LangiumCoreServices>> = {
     parser: {
         Lexer: services => new HotroomLexer(services),
-        // Text stays as written and is judged in lowering: a converter that throws spoils the next parse, and one that strips quotes loses places.
-        ValueConverter: () => ({ convert: input => input }),
+        LangiumParser: services => createReader(services),
     },
     references: {
         NameProvider: () => new HotroomNames(),
@@ -29,6 +29,7 @@ export const hotroomModule: Module<HotroomServices, DeepPartial<LangiumCoreServi
         ScopeProvider: services => new HotroomScopes(services),
         Linker: services => new HotroomLinker(services),
     },
+    workspace: { ReferenceDescriptionProvider: services => new HotroomReferences(services) },
     validation: { DocumentValidator: () => ({ validateDocument: () => Promise.resolve([]) }) },
 };
 

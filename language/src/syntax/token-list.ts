@@ -1,7 +1,7 @@
 import type { LexerResult } from 'langium';
 
 export type Token = LexerResult['tokens'][number];
-type TokenType = Token['tokenType'];
+export type TokenType = Token['tokenType'];
 
 /** The token types the tidying works with, by what they are and not by their names in the grammar. */
 export interface TokenTypes {

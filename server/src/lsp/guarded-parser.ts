@@ -1,6 +1,6 @@
 import type { AstNode, LangiumParser, ParseResult, ParserOptions } from 'langium';
-import { createLangiumParser } from 'langium';
 import type { ReadingReport } from '../../../language/src/syntax/lexer.js';
+import { createReader } from '../../../language/src/syntax/reader.js';
 import type { HotroomServerServices } from '../services.js';
 
 /**
@@ -8,7 +8,7 @@ import type { HotroomServerServices } from '../services.js';
  * other file goes on as before.
  */
 export function createGuardedParser(services: HotroomServerServices): LangiumParser {
-    const parser = createLangiumParser(services);
+    const parser = createReader(services);
     const read: LangiumParser['parse'] = parser.parse.bind(parser);
     parser.parse = <T extends AstNode>(input: string, options?: ParserOptions): ParseResult<T> => {
         try {
