@@ -7,13 +7,14 @@ const alone = ['tests/engines/stock/**/*.test.ts', 'tests/server/**/*.test.ts', 
 export default defineConfig(({ mode }) => {
     const isFull = mode === 'full';
     const exclude = ['tests/editor/**', '**/node_modules/**', ...(isFull ? [] : ['tests/**/*.full.test.ts'])];
+    const setupFiles = ['tests/support/seed.ts'];
     const testTimeout = isFull ? 900_000 : 30_000;
     return {
         test: {
             projects: [
                 // These share their modules: reading grammar and rules anew for each of some three hundred files would take most of the time.
-                { test: { name: 'shared', include: ['tests/**/*.test.ts'], exclude: [...exclude, ...alone], isolate: false, testTimeout } },
-                { test: { name: 'alone', include: alone, exclude, testTimeout } },
+                { test: { name: 'shared', include: ['tests/**/*.test.ts'], exclude: [...exclude, ...alone], isolate: false, testTimeout, setupFiles } },
+                { test: { name: 'alone', include: alone, exclude, testTimeout, setupFiles } },
             ],
         },
     };
