@@ -48,6 +48,8 @@ export const cutlist: Command = {
         const format = args.value('format') ?? 'text';
         const out = args.value('out');
         const wantsStock = args.flag('stock') ?? format !== 'csv';
+        // A list written over a job or a catalogue would be the loss of it.
+        if (out !== undefined && path.extname(out).toLowerCase() === '.hotroom') throw usageFailure(`${out} is the name of a job file, and the list would take its place. Give --out another name, such as list.csv.`);
         if (format === 'csv' && wantsStock && out === undefined) throw usageFailure('Two tables do not go into one csv. Give --out FILE for both, or leave --stock out.');
         const seconds = secondsOf(args);
         const workspace = await openWorkspace(findFiles(args.files, console.cwd, args.value('root')), console.cwd);

@@ -72,6 +72,14 @@ describe('a sound job', () => {
     });
 });
 
+test('a list is never written over a job file', async () => {
+    const folder = birchPoint();
+    const before = folder.read('birch-point.hotroom');
+    const { code, err } = await folder.run(['cutlist', 'birch-point.hotroom', '--out', 'birch-point.hotroom']);
+    expect([code, folder.read('birch-point.hotroom') === before]).toEqual([2, true]);
+    expect(err).toContain('birch-point.hotroom is the name of a job file');
+});
+
 describe('jobs', () => {
     const two = 'job one_room "One" {\n}\njob two_rooms {\n}\n';
     test('all of a file, or the one named', async () => {
