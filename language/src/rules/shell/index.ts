@@ -13,6 +13,7 @@ import { panelMassUnknown } from './panel-mass-unknown.js';
 import { panelWidthUnusable } from './panel-width-unusable.js';
 import { plateCannotBeSpliced } from './plate-cannot-be-spliced.js';
 import { plateNotDurable } from './plate-not-durable.js';
+import { roomMissing } from './room-missing.js';
 import { roomTooLarge } from './room-too-large.js';
 import { roomWithoutInside } from './room-without-inside.js';
 import { treatedWoodInside } from './treated-wood-inside.js';
@@ -35,6 +36,7 @@ export const shellRules: readonly Rule[] = [
     panelWidthUnusable,
     plateCannotBeSpliced,
     plateNotDurable,
+    roomMissing,
     roomTooLarge,
     roomWithoutInside,
     treatedWoodInside,
