@@ -3,6 +3,7 @@ import type { IntegerSolver } from './integer-solver.js';
 import { cuttingProblem } from './problem.js';
 import type { StockPlan, StockRequest } from './request.js';
 import { greedySearch, searchPlan } from './search.js';
+import { verifyStockPlan } from './verify.js';
 
 /**
  * A good stock plan at once, without a solver: the best of several greedy plans, with a bound from the length of the pieces alone.
@@ -10,7 +11,7 @@ import { greedySearch, searchPlan } from './search.js';
  */
 export function planStockGreedy(request: StockRequest): StockPlan {
     const problem = cuttingProblem(request);
-    return problem.types.length === 0 ? emptyPlan(request, problem) : assemblePlan(request, problem, greedySearch(problem));
+    return problem.types.length === 0 ? emptyPlan(request, problem) : verified(assemblePlan(request, problem, greedySearch(problem)), request);
 }
 
 /**
@@ -31,5 +32,12 @@ export async function planStock(
     signal?.throwIfAborted();
     const problem = cuttingProblem(request);
     if (problem.types.length === 0) return emptyPlan(request, problem);
-    return assemblePlan(request, problem, await searchPlan(problem, { solver, signal, isLate }));
+    return verified(assemblePlan(request, problem, await searchPlan(problem, { solver, signal, isLate })), request);
+}
+
+/** The search and its solver work in floating point; what leaves here adds up in whole ticks, board by board, or is a defect of ours and throws. */
+function verified(plan: StockPlan, request: StockRequest): StockPlan {
+    const [fault] = verifyStockPlan(plan, request);
+    if (fault !== undefined) throw new Error(`The stock plan does not add up: ${fault}`);
+    return plan;
 }
