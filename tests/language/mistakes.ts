@@ -175,7 +175,7 @@ export const mistakes: Readonly<Record<string, { readonly text: string; readonly
         job a {
             rules us_dwelling
             room { system Skery; width 72"; depth 72"; height 7'0" }
-            //            ^^^^^ 💡 error: There is no panel system called Skery. Is Skerry meant?
+            //            ^^^^^ 💡 error: There is no panel system called Skery. Is Skerry meant? There are Skerry and SkerryMetric.
         }`, fixed: 'system Skerry' },
     'fact-repeated': { text: `
         job a {
@@ -231,7 +231,7 @@ export const mistakes: Readonly<Record<string, { readonly text: string; readonly
         job a { rules us_dwelling }`, fixed: 'use "catalogue/skerry.hotroom"' },
     'use-outside-workspace': { text: `
         use "../../elsewhere/skerry.hotroom"
-        //  ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ error: "../../elsewhere/skerry.hotroom" lies outside the folder that is open. A file may use files inside it only.
+        //  ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ error: "../../elsewhere/skerry.hotroom" lies outside the folder jobs; a file may use files inside that only. Open a folder that holds both, or copy the file in.
         job a { rules us_dwelling }` },
     'use-not-a-path': { text: `
         use skerry

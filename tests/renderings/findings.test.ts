@@ -78,7 +78,8 @@ test('a text that is not there has its place left out', () => {
 });
 
 test.each([
-    [[], 1, 'No findings in 1 file.'], [['error'], 2, '1 error in 2 files.'], [['hint', 'error', 'error', 'warning', 'info'], 3, '2 errors, 1 warning, 1 remark, 1 hint in 3 files.'],
+    [[], 1, 'No findings in 1 file.'], [['error'], 2, '1 error in 2 files.'], [['hint', 'error', 'error', 'warning', 'info'], 3, '2 errors, 1 warning, 1 info, 1 hint in 3 files.'],
+    [['info', 'info'], 1, '2 infos in 1 file.'],
 ] as const)('sum of %j', (found, files, text) => { expect(summaryText(countSeverities(found.map(severity => ({ severity }))), files)).toBe(text); });
 
 test.each([

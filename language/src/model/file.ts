@@ -1,5 +1,5 @@
-import { AstUtils, type LangiumDocument } from 'langium';
-import type { LengthUnit } from '../core/show.js';
+import { AstUtils, UriUtils, type LangiumDocument } from 'langium';
+import { showList, type LengthUnit } from '../core/show.js';
 import { nearestName } from '../core/nearest.js';
 import * as ast from '../syntax/generated/ast.js';
 import { isReadingReport } from '../syntax/lexer.js';
@@ -8,7 +8,9 @@ import { blocksIn, isBlockKind, propertiesOf } from '../vocabulary/index.js';
 import { isKind, type Block, type Given } from './block.js';
 import type { HotroomFile, Job } from './job.js';
 import { keySpan, lowerBlock, type LoweringContext } from './lower.js';
+import { helpForPath } from './nearby-files.js';
 import { Reading, type LanguageFinding } from './reading.js';
+import { UnknownNames } from './unknown-names.js';
 
 /** A file as a model, with what was wrong with its text. */
 export interface LoweredFile {
@@ -108,6 +110,11 @@ function lowerUses(document: LangiumDocument, root: ast.File, reading: Reading, 
     const imports = services.shared.workspace.Imports;
     const seen = new Map<string, { first: ast.Text; names: ReadonlyMap<string, unknown> }>();
     for (const { node, written, target } of imports.uses(document)) {
+        if (textIn(node).includes('\\')) {
+            isWhole = false;
+            reportBackslashes(node, reading);
+            continue;
+        }
         switch (target.kind) {
             case 'not-a-path':
                 isWhole = false;
@@ -115,15 +122,15 @@ function lowerUses(document: LangiumDocument, root: ast.File, reading: Reading, 
                 break;
             case 'outside':
                 isWhole = false;
-                reading.report('use-outside-workspace', node, `"${written}" lies outside the folder that is open. A file may use files inside it only.`);
+                reading.report('use-outside-workspace', node, `"${written}" lies outside ${showRoots(services)}; a file may use files inside that only. Open a folder that holds both, or copy the file in.`);
                 break;
             case 'file': {
                 const key = target.uri.toString();
                 if (!services.shared.workspace.LangiumDocuments.hasDocument(target.uri)) {
                     isWhole = false;
-                    const nearest = nearestName(written, nearbyPaths(document, services));
-                    reading.report('use-not-found', node, `There is no file "${written}".${nearest ? ` Is "${nearest}" meant?` : ' The path is counted from the folder of this file.'}`,
-                        nearest ? { fixes: [reading.replace(`Use "${nearest}"`, node, `"${nearest}"`)] } : {});
+                    const { words, nearest } = helpForPath(written, target.uri, document, services);
+                    reading.report('use-not-found', node, `There is no file "${written}". ${words}`,
+                        nearest !== undefined ? { fixes: [reading.replace(`Use "${nearest}"`, node, `"${nearest}"`)] } : {});
                     break;
                 }
                 const names = imports.exportsOf(target.uri);
@@ -140,14 +147,20 @@ function lowerUses(document: LangiumDocument, root: ast.File, reading: Reading, 
 }
 const textIn = (node: ast.Text): string => node.text.slice(1, -1);
 
-function nearbyPaths(document: LangiumDocument, services: HotroomServices): string[] {
-    const from = document.uri.path.split('/').slice(0, -1);
-    return services.shared.workspace.LangiumDocuments.all.toArray().filter(other => other !== document).map(other => {
-        const to = other.uri.path.split('/');
-        let same = 0;
-        while (same < from.length && from[same] === to[same]) same++;
-        return [...Array.from({ length: from.length - same }, () => '..'), ...to.slice(same)].join('/');
-    });
+/** A text takes a backslash for an escape, so such a path would lead elsewhere than was meant. */
+function reportBackslashes(node: ast.Text, reading: Reading): void {
+    const typed = textIn(node);
+    const turned = typed.replaceAll(/\\+/g, '/');
+    const isPath = !turned.startsWith('/') && !turned.includes(':') && turned.endsWith('.hotroom');
+    reading.report('use-not-a-path', node, `"${typed}" has backslashes. ${isPath ? `A path is written with /: "${turned}".` : 'Write a path from this file, with / and ending in .hotroom.'}`,
+        isPath ? { fixes: [reading.replace(`Write "${turned}"`, node, `"${turned}"`)] } : {});
+}
+
+/** The folder a `use` may not leave, by its own name: where it lies is known to whoever opened it. */
+function showRoots(services: HotroomServices): string {
+    const { roots } = services.shared.workspace.Imports;
+    if (roots.length === 0) return 'the folder of this file';
+    return `the folder ${showList(roots.map(root => UriUtils.basename(root) || root.path), 'or')}`;
 }
 
 function reportNamesTaken(top: readonly Block[], reading: Reading): void {
@@ -164,35 +177,6 @@ function reportNamesTaken(top: readonly Block[], reading: Reading): void {
         if (block.kind !== 'catalogue') continue;
         // Two entries of one catalogue were compared where the catalogue was read.
         for (const entry of block.children) if (entry.name && !entries.has(entry.name.value)) entries.set(entry.name.value, entry); else if (entry.name && entries.get(entry.name.value) && !block.children.includes(entries.get(entry.name.value) as Block)) check(entries, entry);
-    }
-}
-
-/** Names nothing answers to: one message a name, at its first use, with the others as related places. */
-class UnknownNames {
-    private readonly names = new Map<string, { readonly words: ast.Word[]; readonly kinds: readonly string[] }>();
-    constructor(private readonly services: HotroomServices) {}
-
-    add(word: ast.Word, kinds: readonly string[]): void {
-        const name = word.ref.$refText;
-        const known = this.names.get(name);
-        if (known) known.words.push(word); else this.names.set(name, { words: [word], kinds });
-    }
-
-    /** Shared names are not called unknown while a `use` or a line at the top of the file is broken: that one cause has its message. */
-    report(reading: Reading, isFileWhole: boolean): void {
-        for (const [name, { words, kinds }] of this.names) {
-            const isShared = kinds.some(kind => blocksIn('catalogue').includes(kind as never));
-            const [first, ...others] = words;
-            if (!first || name === '' || (isShared && !isFileWhole)) continue;
-            const scope = this.services.references.ScopeProvider.getScope({ container: first, property: 'ref', reference: first.ref });
-            const nearest = nearestName(name, scope.getAllElements().map(description => description.name).toArray());
-            const kind = kinds.map(k => k.replaceAll('_', ' ')).join(' or ');
-            const help = nearest ? `Is ${nearest} meant?` : isShared ? `Name a ${kind} of a catalogue this file uses.` : `Name a ${kind} of this job.`;
-            reading.report('unknown-name', first, `There is no ${kind} called ${name}. ${help}`, {
-                ...(nearest && { fixes: [{ title: `Write ${nearest}`, safety: 'safe' as const, edits: words.map(word => ({ span: reading.spanOf(word), newText: nearest })) }] }),
-                ...(others.length > 0 && { related: others.map(word => ({ at: reading.spanOf(word), message: `${name} is used here too.` })) }),
-            });
-        }
     }
 }
 

@@ -2,9 +2,10 @@ import type { AstNode } from 'langium';
 import type { Wall } from '../core/geometry.js';
 import { isWall } from '../core/geometry.js';
 import { nearestName } from '../core/nearest.js';
+import { showList } from '../core/show.js';
 import type { Sourced, Span } from '../core/span.js';
 import * as ast from '../syntax/generated/ast.js';
-import { nameWord, textOf } from '../syntax/words.js';
+import { nameWord, parentOf, textOf } from '../syntax/words.js';
 import { beginsFact, blocksIn, definitionOf, isBlockKind, propertiesOf, type BlockKind } from '../vocabulary/index.js';
 import { wordText } from './evaluate.js';
 import type { Block, Given, Link } from './block.js';
@@ -138,10 +139,21 @@ function reportUnknownWord(item: ast.Fact, kind: BlockKind, reading: Reading): v
     const candidates = [...propertiesOf(kind).keys(), ...blocksIn(kind)];
     const nearest = nearestName(item.key, candidates);
     const elsewhere = [...candidatesElsewhere(item.key)];
-    const help = nearest ? `Is ${nearest} meant?` : elsewhere.length > 0 ? `It belongs in a ${elsewhere.map(k => k.replaceAll('_', ' ')).join(' or ')}.` : `What may stand here is shown by completion.`;
+    const help = nearest ? `Is ${nearest} meant?` : elsewhere.length > 0 ? `It belongs in a ${elsewhere.map(k => k.replaceAll('_', ' ')).join(' or ')}.` : whatMayStand(item, kind);
     reading.report('unknown-word', keySpan(item, reading), `‘${item.key}’ is not known in a ${kind.replaceAll('_', ' ')}. ${help}`,
         nearest ? { fixes: [reading.replace(`Write ${nearest}`, keySpan(item, reading), nearest)] } : {});
 }
+/** Some words that may stand in a block and do not yet: the facts it lacks first. */
+function whatMayStand(item: ast.Fact, kind: BlockKind): string {
+    const written = new Set(parentOf(item)?.body.flatMap(({ key }) => propertiesOf(kind).get(key)?.key ?? []));
+    const open = Object.entries(definitionOf(kind).properties).filter(([key]) => !written.has(key)).sort(([, a], [, b]) => Number(b.isRequired) - Number(a.isRequired)).map(([key]) => key);
+    const blocks = blocksIn(kind).filter(child => definitionOf(child).isRepeatable || !parentOf(item)?.body.some(({ key }) => key === child));
+    const words = [...open, ...blocks];
+    if (words.length === 0) return 'It has all it may have; remove this line.';
+    const more = words.length - mostWords;
+    return more > 1 ? `There may stand ${words.slice(0, mostWords).join(', ')} and ${more} other words.` : `There may stand ${showList(words, 'or')}.`;
+}
+const mostWords = 10;
 function* candidatesElsewhere(word: string): Generator<string> {
     let count = 0;
     for (const kind of ['job', 'site', 'room', 'door', 'bench', 'heater', 'vent', 'catalogue', 'panel_system', 'heater_model'] as const) {

@@ -145,7 +145,7 @@ export function countSeverities(findings: readonly Pick<ReportedFinding, 'severi
 
 /** `2 errors, 1 warning in 3 files.`, or that there is none. */
 export function summaryText(counts: SeverityCounts, files: number): string {
-    const names: Readonly<Record<Severity, readonly [string, string]>> = { error: ['error', 'errors'], warning: ['warning', 'warnings'], info: ['remark', 'remarks'], hint: ['hint', 'hints'] };
+    const names: Readonly<Record<Severity, readonly [string, string]>> = { error: ['error', 'errors'], warning: ['warning', 'warnings'], info: ['info', 'infos'], hint: ['hint', 'hints'] };
     const found = severities.filter(severity => counts[severity] > 0).map(severity => showCount(counts[severity], ...names[severity]));
     return `${found.length > 0 ? found.join(', ') : 'No findings'} in ${showCount(files, 'file')}.`;
 }

@@ -35,9 +35,14 @@ export const check: Command = {
 /** Findings of the files asked for, file by file, then the errors in the text of files they use. */
 function findingsOf({ files, used }: Workspace): readonly ReportedFinding[] {
     return [
-        ...files.flatMap(({ analysis }) => analysis.findings),
-        ...used.flatMap(({ analysis }) => analysis.findings.filter(({ rule, severity }) => severity === 'error' && isLanguageRule(rule))),
+        ...files.flatMap(({ analysis, root }) => analysis.findings.map(finding => withRoot(finding, root))),
+        ...used.flatMap(({ analysis, root }) => analysis.findings.filter(({ rule, severity }) => severity === 'error' && isLanguageRule(rule)).map(finding => withRoot(finding, root))),
     ];
+}
+
+/** Which folder a `use` may not leave is decided by how the command is called, so only the command can say how to change it. */
+function withRoot(finding: ReportedFinding, root: string): ReportedFinding {
+    return finding.rule === 'use-outside-workspace' ? { ...finding, message: `${finding.message} That folder is ${root} here; --root DIR names another.` } : finding;
 }
 
 function print(findings: readonly ReportedFinding[], { files, sources, remarks }: Workspace, format: string, console: Console): void {

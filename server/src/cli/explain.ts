@@ -1,32 +1,60 @@
 import { nearestName } from '../../../language/src/core/nearest.js';
-import { allRuleHelp, ruleHelp, ruleHelpText } from '../../../language/src/renderings/rule-help.js';
+import { wrap } from '../../../language/src/renderings/report-text.js';
+import { allRuleHelp, ruleHelp, ruleHelpText, type RuleHelp } from '../../../language/src/renderings/rule-help.js';
+import { showCount } from '../../../language/src/renderings/show-figures.js';
 import type { Command } from './command.js';
 import { widthOf } from './console.js';
 import { exitCodes, usageFailure } from './exit-codes.js';
 import { shown } from './files.js';
 
 export const explain: Command = {
-    name: 'explain', takes: 'RULE…', summary: 'Say what a rule is about, where it comes from and what cures it.',
-    doc: ['A rule is named by the id printed with a finding, with or without its family. Without a name every rule is listed.'],
+    name: 'explain', takes: 'RULE|FAMILY…', summary: 'Say what a rule is about, where it comes from and what cures it.',
+    doc: ['A rule is named by the id printed with a finding, with or without its family. The name of a family lists its rules; without a name the families are listed.'],
     options: [],
-    examples: ['hotroom explain unknown-word', 'hotroom explain'],
+    examples: ['hotroom explain', 'hotroom explain bench', 'hotroom explain unknown-word'],
     async run(args, { stdout }) {
         const width = widthOf(stdout);
         const all = allRuleHelp();
-        if (args.files.length === 0) {
-            const families = [...new Set(all.map(({ family }) => family))];
-            const idWidth = Math.max(...all.map(({ id }) => id.length));
-            stdout.write(families.map(family => `${family}\n${all.filter(help => help.family === family).map(({ id, severity, title }) => `  ${id.padEnd(idWidth)}  ${severity.padEnd(7)}  ${title}\n`).join('')}`).join('\n'));
-            return exitCodes.none;
-        }
-        const found = args.files.map(name => {
-            const id = name.replace(/^.*\//, '');
-            const help = ruleHelp(id);
-            if (help) return help;
-            const meant = nearestName(id, all.map(other => other.id));
-            throw usageFailure(`There is no rule called ${shown(name)}.${meant === undefined ? ' hotroom explain lists them all.' : ` Is ${meant} meant?`}`);
-        });
-        stdout.write(found.map(help => ruleHelpText(help, width)).join('\n'));
+        stdout.write(args.files.length === 0 ? familyTable(all, width) : args.files.map(name => textFor(name, all, width)).join('\n'));
         return exitCodes.none;
     },
 };
+
+/** What each family is about, in the order they are listed. */
+const families: Readonly<Record<RuleHelp['family'], string>> = {
+    site: 'the place the room is built in', shell: 'wall and ceiling panels', opening: 'doors and windows', bench: 'benches', heater: 'heater, sensor, controls, signs',
+    electrical: 'circuits, supply, lights', air: 'vents and air change', language: 'the text of a file itself',
+};
+
+function familyTable(all: readonly RuleHelp[], width: number): string {
+    const counts = (Object.keys(families) as RuleHelp['family'][]).map(family => ({ family, count: all.filter(help => help.family === family).length })).filter(({ count }) => count > 0);
+    const longest = Math.max(...counts.map(({ family }) => family.length));
+    return [
+        ...wrap(`${showCount(all.length, 'rule')} in ${showCount(counts.length, 'family', 'families')}:`, width),
+        ...counts.map(({ family, count }) => `  ${family.padEnd(longest)}  ${String(count).padStart(3)}  ${families[family]}`), '',
+        ...wrap('hotroom explain FAMILY lists the rules of a family, as in hotroom explain bench.', width),
+        ...wrap('hotroom explain RULE says what a rule wants and what cures it; the id of the rule stands behind the severity of every finding.', width), '',
+    ].join('\n');
+}
+
+function textFor(name: string, all: readonly RuleHelp[], width: number): string {
+    const own = all.filter(help => help.family === name.replace(/\/$/, ''));
+    if (own.length > 0) {
+        const idWidth = Math.max(...own.map(({ id }) => id.length));
+        return own.map(({ id, severity, title }) => `${id.padEnd(idWidth)}  ${severity.padEnd(7)}  ${title}\n`).join('');
+    }
+    const id = name.replace(/^.*\//, '');
+    const help = ruleHelp(id);
+    if (help) return ruleHelpText(help, width);
+    throw usageFailure(`There is no rule called ${shown(name)}.${meantBy(id, all)}`);
+}
+
+/** The nearest id, else those that hold the word: a person remembers `clearance`, seldom the whole id. */
+function meantBy(id: string, all: readonly RuleHelp[]): string {
+    const meant = nearestName(id, [...all.map(help => help.id), ...new Set(all.map(({ family }) => family))]);
+    if (meant !== undefined) return ` Is ${meant} meant?`;
+    const holding = id.length < 3 ? [] : all.map(help => help.id).filter(other => other.includes(id.toLowerCase()));
+    if (holding.length === 0) return ' hotroom explain lists the families of rules.';
+    return ` Rules with that word: ${holding.slice(0, mostIds).join(', ')}${holding.length > mostIds ? ` and ${holding.length - mostIds} more` : ''}.`;
+}
+const mostIds = 8;

@@ -1,5 +1,6 @@
 import { existsSync, realpathSync } from 'node:fs';
 import { URI, type LangiumDocument } from 'langium';
+import { NodeFileSystem } from 'langium/node';
 import { analyze, type Analysis } from '../../../language/src/analyze.js';
 import type { FindingSources } from '../../../language/src/renderings/findings-text.js';
 import type { Block } from '../../../language/src/model/block.js';
@@ -11,6 +12,8 @@ import { displayName, isBelow, readText, shown, type JobFile } from './files.js'
 export interface CheckedFile {
     readonly name: string;
     readonly uri: string;
+    /** Folder its `use`s may not leave. */
+    readonly root: string;
     readonly analysis: Analysis;
     /** Catalogues of the file and of every file it uses. */
     readonly catalogues: readonly Block<'catalogue'>[];
@@ -61,7 +64,7 @@ class RootFolder {
     private readonly hotroom: HotroomServices;
 
     constructor(private readonly root: string, private readonly cwd: string) {
-        ({ shared: this.shared, hotroom: this.hotroom } = createHotroomServices());
+        ({ shared: this.shared, hotroom: this.hotroom } = createHotroomServices(NodeFileSystem));
         this.shared.workspace.Imports.roots = [URI.file(root)];
     }
 
@@ -115,7 +118,7 @@ class RootFolder {
         const dependencies = this.shared.workspace.Imports.dependencies(document);
         const others = this.documents().filter(other => dependencies.has(other.uri.toString()));
         return {
-            name: this.names.get(uri) ?? uri, uri, analysis,
+            name: this.names.get(uri) ?? uri, uri, root: this.root, analysis,
             catalogues: [...analysis.file.catalogues, ...others.flatMap(other => analyze(other, this.hotroom).file.catalogues)],
         };
     }

@@ -77,11 +77,23 @@ describe('wrong words', () => {
 });
 
 describe('explain', () => {
-    test('without a name lists every rule once', async () => {
+    test('without a name lists the families with their counts and how to read on; the families together list every rule once', async () => {
         const { code, out } = await answer(['explain']);
         expect(code).toBe(0);
-        const listed = [...out.matchAll(/^ {2}(\S+) /gm)].map(match => match[1]);
+        const families = [...out.matchAll(/^ {2}(\S+) +(\d+) {2}\S/gm)].map(([, family, count]) => [family!, Number(count)] as const);
+        expect(families.map(([family]) => family).sort()).toEqual([...new Set(allRules.map(({ family }) => family)), 'language'].sort());
+        for (const words of ['hotroom explain FAMILY', 'hotroom explain RULE']) expect(out).toContain(words);
+        const listed: string[] = [];
+        for (const [family, count] of families) {
+            const rules = [...(await answer(['explain', family])).out.matchAll(/^(\S+) +(?:error|warning|info|hint) /gm)].map(match => match[1]!);
+            expect(rules.length, family).toBe(count);
+            listed.push(...rules);
+        }
         expect(listed.sort()).toEqual([...allRules.map(({ id }) => id), ...Object.keys(languageRules)].sort());
+    });
+    test('a family has no rule of its own name', () => {
+        const families = new Set<string>([...allRules.map(({ family }) => family), 'language']);
+        expect(allRules.filter(({ id }) => families.has(id))).toEqual([]);
     });
     test('a mistake of the language', async () => {
         const { code, out } = await answer(['explain', 'unit-missing']);
@@ -96,7 +108,9 @@ describe('explain', () => {
     });
     test('a misspelt rule', async () => {
         expect(await answer(['explain', 'unit-mising'])).toEqual({ code: 2, out: '', err: 'hotroom: There is no rule called unit-mising. Is unit-missing meant?\n' });
-        expect((await answer(['explain', 'zzzzzzzz'])).err).toBe('hotroom: There is no rule called zzzzzzzz. hotroom explain lists them all.\n');
+        expect((await answer(['explain', 'zzzzzzzz'])).err).toBe('hotroom: There is no rule called zzzzzzzz. hotroom explain lists the families of rules.\n');
+        expect((await answer(['explain', 'bnch'])).err).toBe('hotroom: There is no rule called bnch. Is bench meant?\n');
+        expect((await answer(['explain', 'head'])).err).toMatch(/^hotroom: There is no rule called head\. Rules with that word: .*head-clearance-too-low/);
     });
 });
 

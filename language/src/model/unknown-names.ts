@@ -1,0 +1,58 @@
+import { AstUtils, type LangiumDocument } from 'langium';
+import { nearestName } from '../core/nearest.js';
+import { showList } from '../core/show.js';
+import * as ast from '../syntax/generated/ast.js';
+import type { HotroomServices } from '../syntax/module.js';
+import { nameOf, parentOf } from '../syntax/words.js';
+import { isShared } from '../vocabulary/index.js';
+import { listNames } from './list-names.js';
+import type { Reading } from './reading.js';
+
+/** Names nothing answers to: one message a name, at its first use, with the others as related places. */
+export class UnknownNames {
+    private readonly names = new Map<string, { readonly words: ast.Word[]; readonly kinds: readonly string[] }>();
+    constructor(private readonly services: HotroomServices) {}
+
+    add(word: ast.Word, kinds: readonly string[]): void {
+        const name = word.ref.$refText;
+        const known = this.names.get(name);
+        if (known) known.words.push(word); else this.names.set(name, { words: [word], kinds });
+    }
+
+    /** Shared names are not called unknown while a `use` or a line at the top of the file is broken: that one cause has its message. */
+    report(reading: Reading, isFileWhole: boolean): void {
+        for (const [name, { words, kinds }] of this.names) {
+            const [first, ...others] = words;
+            if (!first || name === '' || (kinds.some(isShared) && !isFileWhole)) continue;
+            const { help, nearest } = this.helpFor(first, name, kinds);
+            reading.report('unknown-name', first, `There is no ${spoken(kinds)} called ${name}. ${help}`, {
+                ...(nearest !== undefined && { fixes: [{ title: `Write ${nearest}`, safety: 'safe' as const, edits: words.map(word => ({ span: reading.spanOf(word), newText: nearest })) }] }),
+                ...(others.length > 0 && { related: others.map(word => ({ at: reading.spanOf(word), message: `${name} is used here too.` })) }),
+            });
+        }
+    }
+
+    /** The name that is meant, and in any case the names there are: whoever reads this in a terminal has no list to choose from. */
+    private helpFor(word: ast.Word, name: string, kinds: readonly string[]): { readonly help: string; readonly nearest?: string } {
+        const scope = this.services.references.ScopeProvider.getScope({ container: word, property: 'ref', reference: word.ref });
+        const block = blockAround(word);
+        // a bench does not stand in front of itself
+        const names = scope.getAllElements().map(description => description.name).filter(other => block === undefined || other !== nameOf(block) || !kinds.includes(block.key)).toArray();
+        const nearest = nearestName(name, names);
+        if (nearest !== undefined) return { nearest, help: `Is ${nearest} meant?${names.length > 1 ? ` ${listNames(name, names)}` : ''}` };
+        if (names.length > 0) return { help: listNames(name, names) };
+        return { help: kinds.some(isShared) ? this.whereNoneIs(AstUtils.getDocument(word), spoken(kinds)) : `This job has no other ${spoken(kinds)}.` };
+    }
+
+    private whereNoneIs(document: LangiumDocument, kind: string): string {
+        const used = this.services.shared.workspace.Imports.uses(document).filter(({ target }) => target.kind === 'file').map(({ written }) => `"${written}"`);
+        if (used.length === 0) return `This file uses no other. Put use and the path of a catalogue with a ${kind} at its top, such as use "catalogue/tidewater.hotroom".`;
+        return `This file uses ${showList(used)}, and ${used.length === 1 ? 'it has no' : 'none of them has a'} ${kind}. Use a catalogue that has one.`;
+    }
+}
+
+const spoken = (kinds: readonly string[]): string => kinds.map(kind => kind.replaceAll('_', ' ')).join(' or ');
+function blockAround(word: ast.Word): ast.Fact | undefined {
+    const fact = AstUtils.getContainerOfType(word, ast.isFact);
+    return fact && parentOf(fact);
+}
