@@ -8,7 +8,7 @@ import { exitCodes, usageFailure } from './exit-codes.js';
 import { shown } from './files.js';
 
 export const explain: Command = {
-    name: 'explain', takes: 'RULE|FAMILY…', summary: 'Say what a rule is about, where it comes from and what cures it.',
+    name: 'explain', takes: '[RULES|FAMILIES…]', summary: 'Say what a rule is about, where it comes from and what cures it.',
     doc: ['A rule is named by the id printed with a finding, with or without its family. The name of a family lists its rules; without a name the families are listed.'],
     options: [],
     examples: ['hotroom explain', 'hotroom explain bench', 'hotroom explain unknown-word'],
