@@ -4,7 +4,7 @@ import { nearestName } from '../core/nearest.js';
 import * as ast from '../syntax/generated/ast.js';
 import { isReadingReport } from '../syntax/lexer.js';
 import type { HotroomServices } from '../syntax/module.js';
-import { blocksIn, isBlockKind, propertiesOf } from '../vocabulary/index.js';
+import { blocksIn, definitionOf, isBlockKind, propertiesOf } from '../vocabulary/index.js';
 import { isKind, type Block, type Given } from './block.js';
 import type { HotroomFile, Job } from './job.js';
 import { keySpan, lowerBlock, type LoweringContext } from './lower.js';
@@ -70,7 +70,7 @@ function lower(document: LangiumDocument, root: ast.File, services: HotroomServi
         if (!isBlockKind(item.key) || !blocksIn('file').includes(item.key)) {
             isFileWhole = false;
             const nearest = nearestName(item.key, [...blocksIn('file'), 'use']);
-            reading.report('unknown-word', keySpan(item, reading), `‘${item.key}’ does not stand at the top of a file; ${blocksIn('file').join(', ')} and use do.${nearest ? ` Is ${nearest} meant?` : ''}`,
+            reading.report('unknown-word', keySpan(item, reading), `‘${item.key}’ does not stand at the top of a file; ${blocksIn('file').join(', ')} and use do.${nearest ? ` Is ${nearest} meant?` : isBlockKind(item.key) ? ` It belongs in a ${showList(definitionOf(item.key).standsIn, 'or').replaceAll('_', ' ')}: put it between the braces of one.` : ''}`,
                 nearest ? { fixes: [reading.replace(`Write ${nearest}`, keySpan(item, reading), nearest)] } : {});
             continue;
         }

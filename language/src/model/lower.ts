@@ -143,15 +143,19 @@ function reportUnknownWord(item: ast.Fact, kind: BlockKind, reading: Reading): v
     reading.report('unknown-word', keySpan(item, reading), `‘${item.key}’ is not known in a ${kind.replaceAll('_', ' ')}. ${help}`,
         nearest ? { fixes: [reading.replace(`Write ${nearest}`, keySpan(item, reading), nearest)] } : {});
 }
-/** Some words that may stand in a block and do not yet: the facts it lacks first. */
+/** The words a block lacks, and some of those that may stand in it besides: a block with an unknown word is not told of missing facts elsewhere. */
 function whatMayStand(item: ast.Fact, kind: BlockKind): string {
-    const written = new Set(parentOf(item)?.body.flatMap(({ key }) => propertiesOf(kind).get(key)?.key ?? []));
-    const open = Object.entries(definitionOf(kind).properties).filter(([key]) => !written.has(key)).sort(([, a], [, b]) => Number(b.isRequired) - Number(a.isRequired)).map(([key]) => key);
-    const blocks = blocksIn(kind).filter(child => definitionOf(child).isRepeatable || !parentOf(item)?.body.some(({ key }) => key === child));
-    const words = [...open, ...blocks];
-    if (words.length === 0) return 'It has all it may have; remove this line.';
-    const more = words.length - mostWords;
-    return more > 1 ? `There may stand ${words.slice(0, mostWords).join(', ')} and ${more} other words.` : `There may stand ${showList(words, 'or')}.`;
+    const here = parentOf(item)?.body ?? [];
+    const written = new Set(here.flatMap(({ key }) => propertiesOf(kind).get(key)?.key ?? []));
+    const open = Object.entries(definitionOf(kind).properties).filter(([key]) => !written.has(key));
+    const [missing, optional] = [true, false].map(isRequired => open.filter(([, property]) => property.isRequired === isRequired).map(([key]) => key)) as [string[], string[]];
+    const blocks = blocksIn(kind).filter(child => definitionOf(child).isRepeatable || !here.some(({ key }) => key === child));
+    const others = [...optional, ...blocks];
+    const more = others.length - mostWords;
+    const may = more > 1 ? `${others.slice(0, mostWords).join(', ')} and ${more} other words` : showList(others);
+    const lacks = missing.length > 0 ? `Missing here ${missing.length === 1 ? 'is' : 'are'} ${showList(missing)}` : undefined;
+    if (others.length === 0) return lacks ? `${lacks}.` : 'Nothing more may stand here; remove the line.';
+    return lacks ? `${lacks}; ${may} may stand here too.` : `Here may stand ${may}.`;
 }
 const mostWords = 10;
 function* candidatesElsewhere(word: string): Generator<string> {

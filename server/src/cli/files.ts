@@ -1,5 +1,6 @@
 import { readFileSync, readdirSync, realpathSync, statSync } from 'node:fs';
 import path from 'node:path';
+import { nearestName } from '../../../language/src/core/nearest.js';
 import { printable } from '../../../language/src/renderings/printable.js';
 import { unreadable, usageFailure } from './exit-codes.js';
 
@@ -43,8 +44,23 @@ function realPathOf(argument: string, cwd: string): string {
     try {
         return realpathSync(path.resolve(cwd, argument));
     } catch (error) {
-        throw unreadable(`Cannot read ${shown(argument)}: ${reasonOf(error)}.`);
+        throw unreadable(`Cannot read ${shown(argument)}: ${reasonOf(error)}.${isMissing(error) ? meantBy(argument, cwd) : ''}`);
     }
+}
+
+const isMissing = (error: unknown): boolean => error instanceof Error && 'code' in error && error.code === 'ENOENT';
+
+/** The job file beside a name that leads nowhere which is most like it, when one is. */
+function meantBy(argument: string, cwd: string): string {
+    const folder = path.dirname(argument);
+    let names: readonly string[];
+    try {
+        names = readdirSync(path.resolve(cwd, folder)).filter(name => name.endsWith(extension)).sort();
+    } catch {
+        return '';
+    }
+    const meant = nearestName(path.basename(argument, extension), names.map(name => path.basename(name, extension)));
+    return meant === undefined ? '' : ` Is ${shown(path.join(folder, meant + extension).split(path.sep).join('/'))} meant?`;
 }
 
 function realFolder(argument: string, cwd: string): string {

@@ -46,6 +46,12 @@ describe('exit codes', () => {
         symlinkSync('ring.hotroom', folder.at('ring.hotroom'));
         expect(await folder.run(['check', name])).toEqual({ code: 3, out: '', err: `hotroom: ${message}\n` });
     });
+    test.each([
+        ['birch-pint.hotroom', 'Is birch-point.hotroom meant?'], ['birch-point', 'Is birch-point.hotroom meant?'], ['jobs/a', 'Is jobs/a.hotroom meant?'], ['../zz.hotroom', ''], ['zzzzzz.hotroom', ''],
+    ])('3: %s, with the file that is meant', async (name, meant) => {
+        const folder = new Folder({ 'birch-point.hotroom': '', 'jobs/a.hotroom': '', 'birch-paint.txt': '' });
+        expect((await folder.run(['check', name])).err).toBe(`hotroom: Cannot read ${name}: there is no such file.${meant === '' ? '' : ` ${meant}`}\n`);
+    });
     // whoever runs the tests may be allowed everything, so these are told from the system's own error codes
     test.each([['EACCES', 'it may not be read or written'], ['EPERM', 'it may not be read or written'], ['EISDIR', 'it is a folder'], ['ENOSPC', 'the disk is full'], ['EROFS', 'the disk can only be read'], ['EIO', 'EIO: trouble']])('3: trouble %s in words', (code, words) => {
         expect(reasonOf(Object.assign(new Error(`${code}: trouble`), { code }))).toBe(words);
