@@ -13,7 +13,7 @@ export function lensesOf(analysis: Analysis): readonly Lens[] {
         const own = analysis.findings.filter(({ at }) => at.uri === block.span.uri && block.span.start <= at.start && at.start < block.span.end);
         const shown = (['error', 'warning', 'info'] as const).flatMap(severity => {
             const count = own.filter(finding => finding.severity === severity).length;
-            return count === 0 ? [] : [severity === 'info' ? `${count} info` : counted(count, severity)];
+            return count === 0 ? [] : [counted(count, severity)];
         });
         const pieces = results.parts.reduce((total, part) => total + part.count, 0);
         const name = block.name?.value;
