@@ -24,7 +24,7 @@ export const check: Command = {
     ],
     examples: ['hotroom check birch-point.hotroom', 'hotroom check jobs --format sarif --fail-on warning'],
     async run(args, console) {
-        if (args.files.length === 0) throw usageFailure('hotroom check wants files or folders.');
+        if (args.files.length === 0) throw usageFailure('hotroom check wants files or folders, such as hotroom check birch-point.hotroom.');
         const workspace = await openWorkspace(findFiles(args.files, console.cwd, args.value('root')), console.cwd);
         const findings = findingsOf(workspace);
         print(findings, workspace, args.value('format') ?? 'text', console);

@@ -15,7 +15,7 @@ export const fmt: Command = {
     options: [{ name: 'check', doc: 'Change nothing; name the files that would change, with exit code 1 when there is one.' }],
     examples: ['hotroom fmt birch-point.hotroom', 'hotroom fmt --check jobs'],
     async run(args, { cwd, stdout }) {
-        if (args.files.length === 0) throw usageFailure('hotroom fmt wants files or folders.');
+        if (args.files.length === 0) throw usageFailure('hotroom fmt wants files or folders, such as hotroom fmt birch-point.hotroom.');
         const isCheck = args.flag('check') === true;
         const files = findFiles(args.files, cwd);
         const lexer = createHotroomServices().hotroom.parser.Lexer;

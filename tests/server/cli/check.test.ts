@@ -24,7 +24,7 @@ describe('exit codes', () => {
         expect((await folder.run(['check', 'a.hotroom', '--fail-on=hint'])).code).toBe(1);
     });
     test.each([
-        [['check'], 'hotroom check wants files or folders.'],
+        [['check'], 'hotroom check wants files or folders, such as hotroom check birch-point.hotroom.'],
         [['check', 'a.txt'], 'a.txt is not a job file; those end in .hotroom.'],
         [['check', 'empty'], 'There is no .hotroom file in empty.'],
         [['check', ''], 'An empty name is not a file.'],

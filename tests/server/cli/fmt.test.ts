@@ -32,7 +32,7 @@ test('one file that cannot be read leaves all as they were', async () => {
     expect((await folder.run(['fmt', '.'])).code).toBe(3);
     expect(folder.read('a.hotroom')).toBe(untidy);
 });
-test('no files', async () => { expect((await new Folder().run(['fmt'])).err).toBe('hotroom: hotroom fmt wants files or folders.\n'); });
+test('no files', async () => { expect((await new Folder().run(['fmt'])).err).toBe('hotroom: hotroom fmt wants files or folders, such as hotroom fmt birch-point.hotroom.\n'); });
 test('the examples are in shape', async () => {
     expect(await birchPoint().run(['fmt', '--check', '.'])).toEqual({ code: 0, out: '3 files, nothing to change.\n', err: '' });
 });
