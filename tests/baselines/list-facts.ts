@@ -3,6 +3,7 @@ import type { Figure } from '../../language/src/core/finding.js';
 import { showLength, showNumber, type LengthUnit } from '../../language/src/core/show.js';
 import type { Part } from '../../language/src/engines/parts/part.js';
 import { showEnds, showNotches } from '../../language/src/renderings/cut-list.js';
+import { showGoesTo } from '../../language/src/renderings/part-place.js';
 import { showCut, showSection } from '../../language/src/renderings/show-figures.js';
 
 /** Everything computed for one job as lines of text: the facts by path, then the parts in the order of the job. Figures are rounded only as a user sees them. */
@@ -21,9 +22,11 @@ function showFigure(figure: Figure, unit: LengthUnit): string {
     }
 }
 
-function listPart({ mark, what, count, material, section, length, ends, cut, goesTo, notches, measure }: Part, unit: LengthUnit): string {
+function listPart(part: Part, unit: LengthUnit): string {
+    const { mark, what, count, material, section, length, allowance, ends, cut, notches, measure } = part;
     return [
-        mark, what, String(count), material.stock ?? 'no stock', showSection(section, unit), showCut(length, unit), showEnds(ends), cut, goesTo,
-        ...(notches.length > 0 ? [`notches: ${showNotches(notches, unit)}`] : []), ...(measure === undefined ? [] : [`measure: ${measure}`]),
+        mark, what, String(count), material.stock ?? 'no stock', showSection(section, unit), showCut(length, unit), showEnds(ends), cut, showGoesTo(part, unit),
+        ...(allowance === undefined ? [] : [`allowance: ${showCut(allowance, unit)}`]),
+        ...(notches.length > 0 ? [`notches: ${showNotches(part, unit)}`] : []), ...(measure === undefined ? [] : [`measure: ${measure}`]),
     ].join(' | ');
 }

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { expect } from 'vitest';
 import type { JobAnalysis } from '../../language/src/analyze.js';
-import { minus } from '../../language/src/core/length.js';
+import { minus, type Length } from '../../language/src/core/length.js';
 import { walls, type Wall } from '../../language/src/core/geometry.js';
-import type { Part } from '../../language/src/engines/parts/part.js';
+import type { Part, PartPlace } from '../../language/src/engines/parts/part.js';
 import { JobReader } from './analysed.js';
 import { asText } from './canonical.js';
 import { fileOf, randomJob } from './random-job.js';
@@ -19,15 +19,22 @@ const sameWords = (text: string): string => text.replace(/-\d+\b/g, '-#');
 
 /** A part as the other room has it: its notches from the other end, its end angles exchanged. A leg stands upright in both. */
 function turnPart(part: Part): unknown {
-    if (part.mark.includes('-LEG-')) return plain(part, turnWords);
+    const place = part.place && turnPlace(part.place);
+    if (part.mark.includes('-LEG-')) return { ...plain(part, turnWords), ...(place && { place: roughly(place) }) };
     return {
-        ...plain(part, turnWords), ends: { left: part.ends.right, right: part.ends.left },
+        ...plain(part, turnWords), ...(place && { place: roughly(place) }), ends: { left: part.ends.right, right: part.ends.left },
         notches: part.notches.map(notch => ({ ...notch, from: minus(minus(part.length, notch.from), notch.length), clears: turnWords(notch.clears) })).map(asText).sort(),
     };
 }
+const turnPlace = (place: PartPlace): PartPlace =>
+    ({ ...place, wall: inMirror[place.wall], stretches: place.stretches.map(({ from, to }) => ({ from: minus(place.run, to), to: minus(place.run, from) })).toReversed() });
+/** A middle that falls on half a tick has no exact mirror image; a thousand ticks are a hundredth of a millimetre. */
+const roughly = (place: PartPlace): PartPlace =>
+    ({ ...place, stretches: place.stretches.map(({ from, to }) => ({ from: Math.round(from / 1000) as Length, to: Math.round(to / 1000) as Length })) });
 const plain = (part: Part, words: (text: string) => string): object => ({
     ...part, mark: words(part.mark), goesTo: words(part.goesTo), ...(part.measure !== undefined && { measure: words(part.measure) }),
-    notches: part.notches.map(notch => ({ ...notch, clears: words(notch.clears) })).map(asText).sort(),
+    ...(part.place && { place: roughly(part.place) }),
+    notches: part.notches.map(notch => ({ ...notch, clears: words(notch.clears), ...(notch.toward && { toward: words(notch.toward) }) })).map(asText).sort(),
 });
 
 /**

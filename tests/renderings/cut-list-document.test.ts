@@ -35,7 +35,7 @@ test('the page takes the document once offsets are lines and columns', () => {
 });
 
 test('every row of the list leads to the block that makes the part', () => {
-    const byMark = new Map(cutListDocument(job).tables.flatMap(table => table.rows.map(row => [row.cells[0]!.text, row.at && text.slice(row.at.start, row.at.end)])));
+    const byMark = new Map(cutListDocument(job).tables.filter(({ id }) => id.startsWith('cut-')).flatMap(table => table.rows.map(row => [row.cells[0]!.text, row.at && text.slice(row.at.start, row.at.end)])));
     expect(byMark.get('UPPER-RAIL-1')).toBe('bench upper');
     expect(byMark.get('LOWER-SLAT-1')).toBe('bench lower');
     expect(byMark.get('BASE-BACK')).toBe('room');
@@ -101,7 +101,7 @@ test('an empty job makes an empty list, not an error', async () => {
 });
 
 test('the files have names every system takes', async () => {
-    expect(cutListDocument(job, planned).csv.map(({ fileName }) => fileName)).toEqual(['birch_point-cut-list.csv', 'birch_point-stock-plan.csv']);
+    expect(cutListDocument(job, planned).csv.map(({ fileName }) => fileName)).toEqual(['birch_point-cut-list.csv', 'birch_point-stock-plan.csv', 'birch_point-panels.csv']);
     const parts = parseCsv(cutListDocument(job).csv[0]!.text);
     expect(parts).toHaveLength(job.results.parts.length + 1);
 });

@@ -35,3 +35,8 @@ test('wrapping keeps one line at least', () => { expect(wrap('', 10)).toEqual(['
 test('a document without tables says so', () => {
     expect(documentText({ title: 'T', tables: [], notes: [], cautions: ['hot'], csv: [] }, 80)).toBe('T\n=\n\nCautions\n- hot\n\nThere is nothing to cut in this job yet.\n');
 });
+
+test('a length is never broken between its whole inches and its fraction, nor from its millimetres', () => {
+    expect(wrap('near edges 0", 68 1/4", 91" from', 20)).toEqual(['near edges 0",', '68 1/4", 91" from']);
+    expect(wrap('near edges 0", 1943.5 mm', 20)).toEqual(['near edges 0",', '1943.5 mm']);
+});

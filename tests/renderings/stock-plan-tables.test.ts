@@ -1,10 +1,11 @@
 import { expect, test } from 'vitest';
-import { feet, inches, mm } from '../../language/src/core/length.js';
+import { feet, inches, mm, ticks, zero } from '../../language/src/core/length.js';
 import { planStockGreedy } from '../../language/src/engines/stock/plan-stock.js';
 import type { StockPlan } from '../../language/src/engines/stock/request.js';
 import type { Part } from '../../language/src/engines/parts/part.js';
 import { showMoney } from '../../language/src/renderings/show-figures.js';
-import { stockPlanCsv, stockPlanTables, proofText, settingName } from '../../language/src/renderings/stock-plan-tables.js';
+import { sawStops, stopName } from '../../language/src/renderings/saw-stops.js';
+import { stockPlanCsv, stockPlanTables, proofText } from '../../language/src/renderings/stock-plan-tables.js';
 import { boardPrice, planTasks, stockTasks, type PlannedStock } from '../../language/src/renderings/stock-tasks.js';
 import type { StockOffer } from '../../language/src/renderings/stock-offers.js';
 import { tableText } from '../../language/src/renderings/report-text.js';
@@ -27,12 +28,13 @@ test('boards to pull, how each is cut, and whether that is the best there is', a
         'The boards come to 16.00 USD; whole boards are counted, offcuts and all.',
         '',
         'Saw plan, Oak 2x4 (oak_2x4): 2x4, 1 1/2" x 3 1/2"',
-        'Boards  Board  Stops  Cuts in order   Saw cuts take  End trim   Offcut',
-        '------  -----  -----  --------------  -------------  --------  -------',
-        '     1     8\'  A      90" POST-1               1/8"        0"   5 7/8"',
-        '     1     8\'  B      2 × 40" RAIL-1           1/4"        0"  15 3/4"',
-        '2 boards in 2 settings of the stops, 16\' of stock, longest offcut 15 3/4".',
-        'One saw cut takes 1/8"; each end of a board loses 0" before use.',
+        'Board  Length  Cuts in order, each at its stop  Saw cuts take  End trim   Offcut',
+        '-----  ------  -------------------------------  -------------  --------  -------',
+        '    1      8\'  A 90" POST-1                              1/8"        0"   5 7/8"',
+        '    2      8\'  2 × B 40" RAIL-1                          1/4"        0"  15 3/4"',
+        'Stops: A at 90" (1 piece), B at 40" (2 pieces).',
+        '2 boards, 2 stops, 16\' of stock, longest offcut 15 3/4".',
+        'One saw cut takes 1/8"; nothing is cut off the ends of a board before use.',
         'Proven optimum: no plan costs less. Least price of the boards, found by the best of several greedy plans. No',
         'plan is better. Bound and plan are exact.',
     ].join('\n'));
@@ -84,7 +86,7 @@ test.each([
     expect(boardPrice({ minor, currency: 'USD', per }, length, { thickness: inches(1, 1, 2), width: per === 'm2' ? mm(89) : inches(3, 1, 2) })).toEqual({ minor: price, currency: 'USD' });
 });
 
-test.each([[0, 'A'], [25, 'Z'], [26, 'AA'], [27, 'AB'], [51, 'AZ'], [52, 'BA'], [701, 'ZZ'], [702, 'AAA']])('setting %d is called %s', (index, name) => { expect(settingName(index)).toBe(name); });
+test.each([[0, 'A'], [25, 'Z'], [26, 'AA'], [27, 'AB'], [51, 'AZ'], [52, 'BA'], [701, 'ZZ'], [702, 'AAA']])('stop %d is called %s', (index, name) => { expect(stopName(index)).toBe(name); });
 test.each([[1240, '12.40 USD'], [5, '0.05 USD'], [-5, '-0.05 USD'], [0, '0.00 USD']])('%d hundredths are %s', (minor, text) => { expect(showMoney({ minor, currency: 'USD' })).toBe(text); });
 
 test.each<[Pick<StockPlan, 'proof' | 'objective'>, string]>([
@@ -97,7 +99,7 @@ test.each<[Pick<StockPlan, 'proof' | 'objective'>, string]>([
 
 test('as csv every cut is a record, and board by board the lengths add up', async () => {
     const planned = await plan([part('A-1', { count: 7, length: inches(31, 5, 8) }), part('B-1', { count: 3, length: inches(44) })], offer('oak_2x4', { endTrim: inches(0, 1, 2) }));
-    const [header, ...records] = parseCsv(stockPlanCsv([{ job: 'birch', planned, unit: 'in' }]));
+    const [header, ...records] = parseCsv(stockPlanCsv([{ trace: { job: 'birch', errors: 0 }, planned, unit: 'in' }]));
     const at = (name: string): number => header!.indexOf(name);
     for (const board of new Set(records.map(record => record[at('board')]))) {
         const cuts = records.filter(record => record[at('board')] === board);
@@ -113,12 +115,45 @@ test('rows of the saw plan hold every piece once', async () => {
     const [, saw] = stockPlanTables(planned, 'in');
     const counted = new Map<string, number>();
     for (const row of saw!.rows) {
-        for (const cut of row.cells[3]!.text.split(', ')) {
-            const [, count = '1', mark] = /^(?:(\d+) × )?.* (\S+)$/.exec(cut)!;
-            counted.set(mark!, (counted.get(mark!) ?? 0) + Number(count) * Number(row.cells[0]!.text));
+        for (const cut of row.cells[2]!.text.split(', ')) {
+            const [, count = '1', mark] = /^(?:(\d+) × )?[A-Z]+ .* (\S+)$/.exec(cut)!;
+            counted.set(mark!, (counted.get(mark!) ?? 0) + Number(count));
         }
     }
     expect(Object.fromEntries(counted)).toEqual({ 'A-1': 7, 'B-1': 3, 'C-1': 2 });
+});
+
+test('boards are numbered through all stocks, and a letter stands for one length of one stock', async () => {
+    const parts = [part('A-1', { count: 2, length: inches(90) }), part('B-1', { count: 3, length: inches(44) }), part('C-1', { length: inches(90), material: { stock: 'elm_2x4' } }), part('D-1', { length: inches(50), material: { stock: 'elm_2x4' } })];
+    const planned = await plan(parts, offer(), offer('elm_2x4'));
+    const [header, ...records] = parseCsv(stockPlanCsv([{ trace: { job: 'birch', errors: 0 }, planned, unit: 'in' }]));
+    const field = (record: readonly string[], name: string): string => record[header!.indexOf(name)]!;
+    const boards = [...new Set(records.map(record => field(record, 'board')))];
+    expect(boards).toEqual(boards.map((_, index) => String(index + 1)));
+    const letters = new Map<string, Set<string>>();
+    for (const record of records) {
+        const key = `${field(record, 'stock')} ${field(record, 'stop')}`;
+        letters.set(key, (letters.get(key) ?? new Set()).add(field(record, 'length_mm')));
+    }
+    expect([...letters].map(([key, lengths]) => [key, [...lengths]]).sort()).toEqual([['elm_2x4 A', ['2286']], ['elm_2x4 B', ['1270']], ['oak_2x4 A', ['2286']], ['oak_2x4 B', ['1117.6']]]);
+    const tables = stockPlanTables(planned, 'in').slice(1);
+    expect(tables.flatMap(table => table.rows.map(row => row.cells[0]!.text))).toEqual(boards);
+});
+
+test('lengths the scale does not tell apart are cut at one stop', async () => {
+    const [one] = await plan([part('A-1', { length: inches(14, 15, 32) }), part('B-1', { length: ticks(inches(14, 15, 32) + 200) }), part('C-1', { length: inches(14, 14, 32) })], offer());
+    expect(sawStops(one!.plan!, 'in').map(({ letter, pieces }) => [letter, pieces])).toEqual([['A', 2], ['B', 1]]);
+});
+
+// 96 less a saw cut of 1/8" between two pieces: 47 15/16" each uses the board up
+test.each([
+    ['no trim, no offcut', inches(47, 15, 16), zero, 'Warning: board 1 is used up with no end trim and no offcut, so one that is short, split or out of square at an end spoils its last piece. Measure it before the first cut, or give oak_2x4 an end_trim in the catalogue.'],
+    ['an offcut', inches(47, 1, 2), zero, undefined],
+    ['an end trim', inches(47, 7, 16), inches(0, 1, 2), undefined],
+])('a board used to its ends is warned of: %s', async (_, length, endTrim, warning) => {
+    const planned = await plan([part('A-1', { length, count: 2 })], offer('oak_2x4', { lengths: [inches(96)], endTrim }));
+    expect(stockPlanTables(planned, 'in')[1]!.footer!.find(line => line.startsWith('Warning'))).toBe(warning);
+    expect(planned[0]!.plan!.boards[0]!.offcut > 0).toBe(length === inches(47, 1, 2));
 });
 
 test('a quick plan for want of time says so', async () => {

@@ -1,4 +1,4 @@
-import type { InsideSize } from '../core/geometry.js';
+import { insideRun, type InsideSize } from '../core/geometry.js';
 import { sum, zero, type Length } from '../core/length.js';
 import { heaterGuard, heaterThings, placeHeater, type Guard, type GuardProblem, type HeaterManual, type PlacedHeater } from '../engines/heater/casing.js';
 import { checkScrew, blockingNeeded, fasteningPoints, fasteningZone, type FasteningPoints, type ScrewCheck } from '../engines/heater/hanging.js';
@@ -39,10 +39,10 @@ export function assembleHeaters(job: Job, room: RoomShell, inside: InsideSize): 
         if (!heater) return [{ name, block, model, manual, problems, things: [], parts: [] }];
         const { guard } = heaterGuard(heater, { isBuilt: hasGuard, inside, things: [] });
         const blocking = blockingNeeded(heater);
-        const [guardStock, backingStock] = [stockOf(block.values.guard_stock?.value), stockOf(block.values.backing_stock?.value)];
+        const [guardStock, blockingStock] = [stockOf(block.values.guard_stock?.value), stockOf(block.values.backing_stock?.value)];
         const parts = [
-            ...(guard && guardStock ? guardBuild(heater, guard, guardStock)?.parts ?? [] : []),
-            ...(blocking && backingStock ? blockingParts(heater, blocking, backingStock) : []),
+            ...(guard && guardStock ? guardBuild(heater, guard, guardStock, insideRun(wall, inside))?.parts ?? [] : []),
+            ...(blocking && blockingStock ? blockingParts(heater, blocking, blockingStock, insideRun(wall, inside)) : []),
         ];
         return [{
             name, block, model, manual, heater, problems, fastening: fasteningPoints(heater), zone: fasteningZone(heater), screw: screwCheck(model, block, room, wall),

@@ -1,8 +1,10 @@
-import { TICKS_PER_FOOT, TICKS_PER_METRE } from '../core/length.js';
+import { TICKS_PER_FOOT, TICKS_PER_METRE, zero } from '../core/length.js';
 import { isMetric, showNumber, type LengthUnit } from '../core/show.js';
 import type { Span } from '../core/span.js';
-import { showCutPlace, showEnds, showNotches, totals, type CutListGroup, type CutListLine } from './cut-list.js';
+import { finishedLength, showCutPlace, showEnds, showNotches, totals, type CutListGroup, type CutListLine } from './cut-list.js';
 import { toCsv, type CsvField } from './csv.js';
+import { traceFields, traceHeader, type JobTrace } from './job-trace.js';
+import { showGoesTo, showPartPlace } from './part-place.js';
 import { showCount, showCut, showSection } from './show-figures.js';
 import type { StockOffer } from './stock-offers.js';
 import { csvMm, stockName } from './stock-plan-tables.js';
@@ -17,19 +19,23 @@ export interface CutListTableOptions {
 
 interface ListColumn extends TableColumn {
     readonly fill: (line: CutListLine, options: CutListTableOptions) => TableCell;
-    /** Left out when no line of the table fills it. */
-    readonly isOptional?: true;
+    /** Left out when no line of the table fills it, or when none of its lines has use for it. */
+    readonly isOptional?: true | ((line: CutListLine) => boolean);
 }
+
+const shipsLong = ({ part }: CutListLine): boolean => part.allowance !== undefined;
 
 const columns: readonly ListColumn[] = [
     { id: 'mark', label: 'Mark', align: 'start', fill: ({ part }) => cell(part.mark) },
     { id: 'part', label: 'Part', align: 'start', fill: ({ part }) => cell(part.what) },
     { id: 'count', label: 'Count', align: 'end', fill: ({ part }) => cell(String(part.count), part.count) },
-    { id: 'length', label: 'Length', align: 'end', fill: ({ part }, { unit }) => cell(showCut(part.length, unit), part.length) },
+    { id: 'length', label: 'Cut length', align: 'end', fill: ({ part }, { unit }) => cell(showCut(part.length, unit), part.length) },
+    { id: 'finished', label: 'Finished', align: 'end', isOptional: shipsLong, fill: ({ part }, { unit }) => cell(showCut(finishedLength(part), unit), finishedLength(part)) },
+    { id: 'allowance', label: 'Allowance', align: 'end', isOptional: shipsLong, fill: ({ part }, { unit }) => cell(showCut(part.allowance ?? zero, unit), part.allowance ?? zero) },
     { id: 'ends', label: 'Ends', align: 'start', fill: ({ part }) => cell(showEnds(part.ends)) },
-    { id: 'notches', label: 'Notches', align: 'start', isOptional: true, isProse: true, fill: ({ part }, { unit }) => cell(showNotches(part.notches, unit)) },
+    { id: 'notches', label: 'Notches', align: 'start', isOptional: true, isProse: true, fill: ({ part }, { unit }) => cell(showNotches(part, unit)) },
     { id: 'cut', label: 'Cut', align: 'start', fill: ({ part }) => cell(showCutPlace(part.cut)) },
-    { id: 'goes-to', label: 'Goes to', align: 'start', fill: ({ part }) => cell(part.goesTo) },
+    { id: 'goes-to', label: 'Goes to', align: 'start', isProse: true, fill: ({ part }, { unit }) => cell(showGoesTo(part, unit)) },
     { id: 'measure', label: 'Measure', align: 'start', isOptional: true, isProse: true, fill: ({ part }) => cell(part.measure ?? '') },
     { id: 'from', label: 'From', align: 'start', isOptional: true, fill: ({ at }, { showPlace }) => cell(at && showPlace ? showPlace(at) : '') },
 ];
@@ -37,13 +43,13 @@ const columns: readonly ListColumn[] = [
 /** One table a group, so that the saw is set up once for each. */
 export function cutListTables(groups: readonly CutListGroup[], options: CutListTableOptions): readonly Table[] {
     return groups.map((group, index): Table => {
-        const shown = columns.filter(column => !column.isOptional || group.lines.some(line => column.fill(line, options).text !== ''));
+        const shown = columns.filter(({ isOptional, fill }) => group.lines.some(line => isOptional === undefined || (isOptional === true ? fill(line, options).text !== '' : isOptional(line))));
         const rows = group.lines.map(line => ({ cells: shown.map(column => column.fill(line, options)), ...(line.at && { at: line.at }) }));
         const { pieces, length } = totals(group.lines);
         return {
             id: `cut-${index + 1}-${group.stock ?? 'unnamed'}`, caption: groupCaption(group, options),
             columns: shown.map(({ id, label, align, isProse }) => ({ id, label, align, ...(isProse && { isProse }) })), rows,
-            footer: footerLines([`${showCount(pieces, 'piece')}, ${showRun(length, options.unit)} of finished length.`], shown),
+            footer: footerLines([`${showCount(pieces, 'piece')}, ${showRun(length, options.unit)} of cut length.`, ...(group.lines.some(shipsLong) ? ['Finished length and allowance make the cut length; the allowance comes off on site.'] : [])], shown),
         };
     });
 }
@@ -64,14 +70,15 @@ function showRun(length: bigint, unit: LengthUnit): string {
 }
 
 const csvHeader = [
-    'job', 'mark', 'part', 'count', 'material', 'nominal', 'section', 'thickness_mm', 'width_mm', 'length', 'length_mm',
-    'end_left_degrees', 'end_right_degrees', 'notches', 'cut', 'goes_to', 'measure', 'from',
+    ...traceHeader, 'mark', 'part', 'count', 'material', 'nominal', 'section', 'thickness_mm', 'width_mm', 'length', 'length_mm', 'finished', 'finished_mm', 'allowance', 'allowance_mm',
+    'end_left_degrees', 'end_right_degrees', 'notches', 'cut', 'goes_to', 'place', 'measure', 'from',
 ] as const;
 
 /** Every part as one record, in the order of the list; lengths as the saw reads them and in millimetres. */
-export function cutListCsv(jobs: readonly { readonly job: string; readonly groups: readonly CutListGroup[]; readonly options: CutListTableOptions }[]): string {
-    return toCsv(csvHeader, jobs.flatMap(({ job, groups, options: { unit, showPlace } }) => groups.flatMap(({ lines }) => lines.map(({ part, at }): CsvField[] => [
-        job, part.mark, part.what, part.count, part.material.stock, part.nominal, showSection(part.section, unit), csvMm(part.section.thickness), csvMm(part.section.width),
-        showCut(part.length, unit), csvMm(part.length), part.ends.left, part.ends.right, showNotches(part.notches, unit), part.cut, part.goesTo, part.measure, at && showPlace?.(at),
+export function cutListCsv(jobs: readonly { readonly trace: JobTrace; readonly groups: readonly CutListGroup[]; readonly options: CutListTableOptions }[]): string {
+    return toCsv(csvHeader, jobs.flatMap(({ trace, groups, options: { unit, showPlace } }) => groups.flatMap(({ lines }) => lines.map(({ part, at }): CsvField[] => [
+        ...traceFields(trace), part.mark, part.what, part.count, part.material.stock, part.nominal, showSection(part.section, unit), csvMm(part.section.thickness), csvMm(part.section.width),
+        showCut(part.length, unit), csvMm(part.length), showCut(finishedLength(part), unit), csvMm(finishedLength(part)), showCut(part.allowance ?? zero, unit), csvMm(part.allowance ?? zero),
+        part.ends.left, part.ends.right, showNotches(part, unit), part.cut, part.goesTo, part.place && showPartPlace(part.place, unit), part.measure, at && showPlace?.(at),
     ]))));
 }

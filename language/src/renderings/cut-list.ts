@@ -1,3 +1,4 @@
+import { minus, plus, zero, type Length } from '../core/length.js';
 import { showNumber, type LengthUnit } from '../core/show.js';
 import type { Span } from '../core/span.js';
 import type { EndCuts, NominalSize, Notch, Part, Section } from '../engines/parts/part.js';
@@ -71,9 +72,26 @@ export function showEnds({ left, right }: EndCuts): string {
     return `left ${end(left)}, right ${end(right)}`;
 }
 
-/** Where each notch begins, measured from the left end, how long and deep it is, and what passes. */
-export const showNotches = (notches: readonly Notch[], unit: LengthUnit): string => notches.map(({ side, from, length, depth, clears }) =>
-    `${side}, from ${showCut(from, unit)}: ${showCut(length, unit)} long, ${showCut(depth, unit)} deep, for ${clears}`).join('; ');
+/** Where each notch begins and ends and from which end that is measured, how deep it is, on which face, and what passes. */
+export const showNotches = ({ notches, section }: Pick<Part, 'notches' | 'section'>, unit: LengthUnit): string => notches.map(notch => {
+    const { end, from, length, depth, clears } = notch;
+    const cut = (value: Length): string => showCut(value, unit);
+    return `${cut(from)} to ${cut(plus(from, length))} from the ${end === 'head' ? 'head (the top end)' : end}, ${cut(length)} long, ${cut(depth)} deep, across the ${notchFace(notch, section, unit)}, for ${clears}`;
+}).join('; ');
+
+/** Width of the face a notch is cut across. */
+export const notchFaceWidth = ({ side }: Pick<Notch, 'side'>, { thickness, width }: Section): Length => side === 'front' || side === 'back' ? thickness : width;
+
+/** `narrow face (1 1/2" wide) that looks toward the front wall`. */
+export function notchFace({ side, toward }: Notch, section: Section, unit: LengthUnit): string {
+    const across = notchFaceWidth({ side }, section);
+    const other = across === section.width ? section.thickness : section.width;
+    const size = across === other ? 'face' : across < other ? 'narrow face' : 'wide face';
+    return `${toward === undefined ? `${side} ` : ''}${size} (${showCut(across, unit)} wide)${toward === undefined ? '' : ` that looks toward the ${toward} wall`}`;
+}
+
+/** What is left of a part after the cut on site; a shop part is finished as it is cut. */
+export const finishedLength = ({ length, allowance = zero }: Pick<Part, 'length' | 'allowance'>): Length => minus(length, allowance);
 
 /** Where it is cut, and that a site part comes longer than it ends up. */
 export const showCutPlace = (cut: Part['cut']): string => cut === 'shop' ? 'shop' : 'site, ships long';

@@ -3,11 +3,13 @@ import type { ReportedFinding } from '../core/finding.js';
 import { isMetric, showList } from '../core/show.js';
 import { isKind, type Block } from '../model/block.js';
 import { notCheckedBy, type RuleSet } from '../rule-sets/index.js';
+import { notOnList } from './not-on-list.js';
+import { numberingRule } from './part-place.js';
 import { showCount } from './show-figures.js';
 import { catalogueEntries } from './stock-offers.js';
 
 /** What a reader has to know of a list: open findings, roundings, rules with their editions, manuals, catalogues, and what nobody checked. */
-export function documentNotes({ job, findings, ruleSets }: Omit<RenderedJob, 'results'>, catalogues: readonly Block<'catalogue'>[] = []): readonly string[] {
+export function documentNotes({ job, results, findings, ruleSets }: RenderedJob, catalogues: readonly Block<'catalogue'>[] = []): readonly string[] {
     const entries = catalogueEntries(job);
     return [
         ...openFindings(findings),
@@ -15,11 +17,14 @@ export function documentNotes({ job, findings, ruleSets }: Omit<RenderedJob, 're
         isMetric(job.unit)
             ? 'Lengths are rounded to 0.5 mm for the saw; ≈ stands before a figure that is not the exact value.'
             : 'Lengths are rounded to 1/32" for the saw; ≈ stands before a figure that is not the exact value.',
+        ...(results.parts.length > 0 ? [numberingRule] : []),
         ...ruleSets.map(ruleSetNote),
         ...(ruleSets.length === 0 ? ['No published rule set is named in this job, so none was checked against.'] : []),
         ...manuals(entries),
         ...usedCatalogues(entries, catalogues),
         ...notChecked(ruleSets),
+        // last, where a reader who takes the list for the whole order still comes upon it
+        `Not on this list: ${notOnList({ job, results }).join('; ')}.`,
     ];
 }
 

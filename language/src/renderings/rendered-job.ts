@@ -1,5 +1,5 @@
 import type { ReportedFinding } from '../core/finding.js';
-import type { Part } from '../engines/parts/part.js';
+import type { Results } from '../assembly/results.js';
 import type { Block } from '../model/block.js';
 import type { Job } from '../model/job.js';
 import type { RuleSet } from '../rule-sets/index.js';
@@ -7,10 +7,12 @@ import type { RuleSet } from '../rule-sets/index.js';
 /** What a rendering reads of an analysed job; `analyze` gives jobs that have all of it. */
 export interface RenderedJob {
     readonly job: Job;
-    readonly results: { readonly parts: readonly Part[] };
+    readonly results: Pick<Results, 'parts' | 'shell' | 'doors' | 'windows' | 'benches' | 'heaters' | 'fittings' | 'air'>;
     readonly ruleSets: readonly RuleSet[];
     readonly findings: readonly ReportedFinding[];
 }
+
+export const jobName = (job: Job): string => job.block.name?.value ?? 'job';
 
 /** Whether every block of the job could be read; else a list made of it may lack parts. */
 export const isReadWhole = (job: Job): boolean => isBlockWhole(job.block);

@@ -55,7 +55,10 @@ function fit(rows: readonly (readonly string[])[], width: number): readonly numb
     }
     return widths;
 }
-const longestWord = (text: string): number => Math.max(0, ...text.split(' ').map(displayWidth));
+const longestWord = (text: string): number => Math.max(0, ...words(text).map(displayWidth));
+
+/** What a line is broken between. A fraction stays with its whole inches and a figure with its millimetres: read alone, either is another length. */
+const words = (text: string): readonly string[] => text.split(/(?<!\d) | (?!\d+\/\d+["']|mm\b)/);
 
 function rowLines(row: readonly string[], widths: readonly number[], aligns: readonly ('start' | 'end')[]): string[] {
     const wrapped = row.map((text, column) => wrap(text, widths[column] ?? 0));
@@ -66,11 +69,11 @@ function rowLines(row: readonly string[], widths: readonly number[], aligns: rea
     }).join(gap).trimEnd());
 }
 
-/** Breaks at spaces; a word longer than the line stays whole, so that a mark is never cut in two. At least one line. */
+/** Breaks at spaces; a word longer than the line stays whole, so that a mark or a length is never cut in two. At least one line. */
 export function wrap(text: string, width: number): string[] {
     const lines: string[] = [];
     let line = '';
-    for (const word of text.split(' ')) {
+    for (const word of words(text)) {
         if (line === '') line = word;
         else if (displayWidth(line) + 1 + displayWidth(word) <= width) line += ` ${word}`;
         else { lines.push(line); line = word; }

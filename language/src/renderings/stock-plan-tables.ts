@@ -2,18 +2,16 @@ import { sum, type Length } from '../core/length.js';
 import { showList, type LengthUnit } from '../core/show.js';
 import type { StockBoard, StockPlan } from '../engines/stock/request.js';
 import { toCsv, type CsvField } from './csv.js';
+import { traceFields, traceHeader, type JobTrace } from './job-trace.js';
+import { hasPlan, numberBoards, planWarnings, sawStops, stopLetters, type NumberedPlan, type WithPlan } from './saw-stops.js';
 import { showBoardLength, showCount, showCut, showMoney, showSection, showShareUp } from './show-figures.js';
 import type { PlannedStock } from './stock-tasks.js';
 import { cell, footerLines, type Table, type TableColumn, type TableRow } from './tables-document.js';
 
 /** The boards to pull, then for each stock how its boards are cut. Nothing to show makes no table. */
 export function stockPlanTables(planned: readonly PlannedStock[], unit: LengthUnit): readonly Table[] {
-    const cut = planned.filter(hasPlan);
-    return [...(planned.length > 0 ? [boardsToPull(planned, unit)] : []), ...cut.filter(({ plan }) => plan.boards.length > 0).map(one => sawTable(one, unit))];
+    return [...(planned.length > 0 ? [boardsToPull(planned, unit)] : []), ...numberBoards(planned).filter(({ boards }) => boards.length > 0).map(one => sawTable(one, unit))];
 }
-
-type WithPlan = PlannedStock & { readonly plan: StockPlan };
-const hasPlan = (one: PlannedStock): one is WithPlan => one.plan !== undefined;
 
 const pullColumns: readonly TableColumn[] = [
     { id: 'stock', label: 'Stock', align: 'start' },
@@ -83,28 +81,34 @@ const sectionWords = (offer: NonNullable<PlannedStock['offer']>, unit: LengthUni
     `${offer.nominal === undefined ? '' : `${offer.nominal}, `}${showSection(offer.section, unit)}`;
 
 const sawColumns: readonly TableColumn[] = [
-    { id: 'boards', label: 'Boards', align: 'end' },
-    { id: 'length', label: 'Board', align: 'end' },
-    { id: 'setting', label: 'Stops', align: 'start' },
-    { id: 'cuts', label: 'Cuts in order', align: 'start' },
+    { id: 'board', label: 'Board', align: 'end' },
+    { id: 'length', label: 'Length', align: 'end' },
+    { id: 'cuts', label: 'Cuts in order, each at its stop', align: 'start' },
     { id: 'kerf', label: 'Saw cuts take', align: 'end' },
     { id: 'trim', label: 'End trim', align: 'end' },
     { id: 'offcut', label: 'Offcut', align: 'end' },
 ];
 
-function sawTable(one: WithPlan, unit: LengthUnit): Table {
+function sawTable(numbered: NumberedPlan, unit: LengthUnit): Table {
+    const { one, boards } = numbered;
     const { plan, offer, request } = one;
-    const rows = equalBoards(plan.boards).map(({ board, count }): TableRow => ({
+    const letters = stopLetters(plan, unit);
+    // a row a board, however alike: each is ticked off when it is cut
+    const rows = boards.map(({ number, board }): TableRow => ({
         cells: [
-            cell(String(count), count), cell(showBoardLength(board.stockLength, unit), board.stockLength), cell(settingName(board.patternIndex), board.patternIndex),
-            cell(showCuts(board, unit)), cell(showCut(board.kerfTotal, unit), board.kerfTotal), cell(showCut(board.trimTotal, unit), board.trimTotal), cell(showCut(board.offcut, unit), board.offcut),
+            cell(String(number), number), cell(showBoardLength(board.stockLength, unit), board.stockLength), cell(showCuts(board, letters, unit)),
+            cell(showCut(board.kerfTotal, unit), board.kerfTotal), cell(showCut(board.trimTotal, unit), board.trimTotal), cell(showCut(board.offcut, unit), board.offcut),
         ],
         ...(offer && { at: offer.at }),
     }));
     const caption = `Saw plan, ${stockName(one)}${offer ? `: ${sectionWords(offer, unit)}` : ''}`;
-    const lines = [`${showCount(plan.totalBoards, 'board')} in ${showCount(plan.patterns.length, 'setting')} of the stops, ${showBoardLength(plan.totalLength, unit)} of stock, ${offcutWords(plan, unit)}.`];
-    if (request) lines.push(`One saw cut takes ${showCut(request.kerf, unit)}; each end of a board loses ${showCut(request.endTrim, unit)} before use.`);
-    lines.push(...planRemarks(one, unit));
+    const stops = sawStops(plan, unit);
+    const lines = [
+        `Stops: ${stops.map(({ letter, lengths: [length], pieces }) => `${letter} at ${showCut(length, unit)} (${showCount(pieces, 'piece')})`).join(', ')}.`,
+        `${showCount(plan.totalBoards, 'board')}, ${showCount(stops.length, 'stop')}, ${showBoardLength(plan.totalLength, unit)} of stock, ${offcutWords(plan, unit)}.`,
+    ];
+    if (request) lines.push(`One saw cut takes ${showCut(request.kerf, unit)}; ${request.endTrim > 0 ? `each end of a board loses ${showCut(request.endTrim, unit)} before use` : 'nothing is cut off the ends of a board before use'}.`);
+    lines.push(...planWarnings(numbered), ...planRemarks(one, unit));
     return { id: `saw-${one.stock ?? 'unnamed'}`, caption, columns: sawColumns, rows, footer: footerLines(lines, sawColumns) };
 }
 
@@ -133,52 +137,31 @@ export function proofText({ proof, objective }: Pick<StockPlan, 'proof' | 'objec
     return proof === 'proven' ? `Proven optimum: no plan ${aim}.` : `Not proven: a plan that ${aim} may exist, by ${showShareUp(proof.gap)} at most.`;
 }
 
-/** Stops are named A to Z, then AA: a saw operator reads letters off a sheet faster than a second row of numbers. */
-export function settingName(index: number): string {
-    const letter = String.fromCharCode(65 + index % 26);
-    return index < 26 ? letter : settingName(Math.floor(index / 26) - 1) + letter;
-}
-
-/** Boards one after the other that are cut alike and give the same marks. */
-function equalBoards(boards: readonly StockBoard[]): readonly { readonly board: StockBoard; readonly count: number }[] {
-    const rows: { board: StockBoard; count: number; key: string }[] = [];
-    for (const board of boards) {
-        const key = [board.patternIndex, ...board.cuts.map(({ mark, length }) => `${length} ${mark}`)].join('\n');
-        const last = rows.at(-1);
-        if (last?.key === key) last.count++; else rows.push({ board, count: 1, key });
-    }
-    return rows;
-}
-
-/** `79 1/2" BASE-BACK, 3 × 20" UPPER-BEARER-1`. */
-function showCuts({ cuts }: StockBoard, unit: LengthUnit): string {
+/** `A 79 1/2" BASE-BACK, 3 × B 20" UPPER-BEARER-1`. */
+function showCuts({ cuts }: StockBoard, letters: ReadonlyMap<Length, string>, unit: LengthUnit): string {
     const runs: { mark: string; length: Length; count: number }[] = [];
     for (const { mark, length } of cuts) {
         const last = runs.at(-1);
         if (last?.mark === mark && last.length === length) last.count++; else runs.push({ mark, length, count: 1 });
     }
-    return runs.map(({ mark, length, count }) => `${count > 1 ? `${count} × ` : ''}${showCut(length, unit)} ${mark}`).join(', ');
+    return runs.map(({ mark, length, count }) => `${count > 1 ? `${count} × ` : ''}${letters.get(length) ?? ''} ${showCut(length, unit)} ${mark}`).join(', ');
 }
 
-const csvHeader = ['job', 'stock', 'board', 'board_length', 'board_length_mm', 'stops', 'cut', 'mark', 'length', 'length_mm', 'kerf_mm', 'trim_mm', 'offcut_mm'] as const;
+const csvHeader = [...traceHeader, 'stock', 'board', 'board_length', 'board_length_mm', 'cut', 'stop', 'mark', 'length', 'length_mm', 'kerf_mm', 'trim_mm', 'offcut_mm'] as const;
 
 /** One record a cut, for a saw or a spreadsheet. Boards are numbered through all stocks; what a board loses stands in the record of its last cut. */
-export function stockPlanCsv(plans: readonly { readonly job: string; readonly planned: readonly PlannedStock[]; readonly unit: LengthUnit }[]): string {
-    const records = plans.flatMap(({ job, planned, unit }) => {
-        let number = 0;
-        return planned.filter(hasPlan).flatMap(({ stock, plan }) => plan.boards.flatMap(board => {
-            number += 1;
-            return board.cuts.map(({ mark, length }, index): CsvField[] => {
-                const isLast = index === board.cuts.length - 1;
-                const loss = (value: Length): number | undefined => isLast ? csvMm(value) : undefined;
-                return [
-                    job, stock, number, showBoardLength(board.stockLength, unit), csvMm(board.stockLength), settingName(board.patternIndex), index + 1,
-                    mark, showCut(length, unit), csvMm(length), loss(board.kerfTotal), loss(board.trimTotal), loss(board.offcut),
-                ];
-            });
+export function stockPlanCsv(plans: readonly { readonly trace: JobTrace; readonly planned: readonly PlannedStock[]; readonly unit: LengthUnit }[]): string {
+    return toCsv(csvHeader, plans.flatMap(({ trace, planned, unit }) => numberBoards(planned).flatMap(({ one: { stock, plan }, boards }) => {
+        const letters = stopLetters(plan, unit);
+        return boards.flatMap(({ number, board }) => board.cuts.map(({ mark, length }, index): CsvField[] => {
+            const isLast = index === board.cuts.length - 1;
+            const loss = (value: Length): number | undefined => isLast ? csvMm(value) : undefined;
+            return [
+                ...traceFields(trace), stock, number, showBoardLength(board.stockLength, unit), csvMm(board.stockLength), index + 1, letters.get(length),
+                mark, showCut(length, unit), csvMm(length), loss(board.kerfTotal), loss(board.trimTotal), loss(board.offcut),
+            ];
         }));
-    });
-    return toCsv(csvHeader, records);
+    })));
 }
 
 /** Millimetres to a ten-thousandth, which any dimension down to 1/128" keeps exactly enough for a saw's readout. */

@@ -3,11 +3,14 @@ import type { Analysis } from '../../../language/src/analyze.js';
 import { nearestName } from '../../../language/src/core/nearest.js';
 import type { ReportedFinding } from '../../../language/src/core/finding.js';
 import type { Span } from '../../../language/src/core/span.js';
-import { cutListDocument, jobGroups, jobName } from '../../../language/src/renderings/cut-list-document.js';
+import { cutListDocument, jobGroups } from '../../../language/src/renderings/cut-list-document.js';
 import { cutListExport } from '../../../language/src/renderings/cut-list-json.js';
 import { cutListCsv } from '../../../language/src/renderings/cut-list-tables.js';
 import { Places } from '../../../language/src/renderings/findings-text.js';
+import { jobTrace, withTextFindings } from '../../../language/src/renderings/job-trace.js';
 import { documentMarkdown } from '../../../language/src/renderings/markdown.js';
+import { panelSchedule, panelScheduleCsv } from '../../../language/src/renderings/panel-schedule.js';
+import { jobName } from '../../../language/src/renderings/rendered-job.js';
 import { documentText } from '../../../language/src/renderings/report-text.js';
 import { stockPlanCsv } from '../../../language/src/renderings/stock-plan-tables.js';
 import { showCount } from '../../../language/src/renderings/show-figures.js';
@@ -28,15 +31,16 @@ type JobAnalysis = Analysis['jobs'][number];
 interface ListedJob { readonly file: CheckedFile; readonly analysis: JobAnalysis; readonly planned?: readonly PlannedStock[] }
 
 export const cutlist: Command = {
-    name: 'cutlist', takes: 'FILES…', summary: 'Print the cut list and the stock plan of the jobs in the files.',
+    name: 'cutlist', takes: 'FILES…', summary: 'Print the cut list, the stock plan and the panel schedule of the jobs in the files.',
     doc: [
-        'The list is grouped as the saw is set up: by stock and section, longest piece first. The stock plan says which boards to pull and how to cut them at least cost, whether that is proven, and what could not be planned.',
+        'The list is grouped as the saw is set up: by stock and section, longest piece first. It ends with what is not on it. The stock plan says which boards to pull and how to cut them at least cost, whether that is proven, and what could not be planned. The panel schedule names every wall and ceiling panel.',
         'A job with errors still gives what is sound of it; the exit code says that something is wrong.',
-        'As csv the cut list alone is printed. With --stock and --out the stock plan is written beside it, as FILE-stock-plan.csv.',
+        'As csv one table is printed: the parts, or the one --table names. With --out the panels are written beside the parts as FILE-panels.csv, and with --stock the plan as FILE-stock-plan.csv.',
     ],
     options: [
         { name: 'job', value: 'NAME', doc: 'Only the job of this name.' },
         { name: 'format', value: 'FORMAT', choices: ['text', 'markdown', 'csv', 'json'], doc: 'text (default), markdown, csv or json.' },
+        { name: 'table', value: 'TABLE', choices: ['parts', 'panels', 'stock'], doc: 'With csv, the one table to give: parts, panels or stock.' },
         { name: 'out', value: 'FILE', doc: 'Write to a file instead of the terminal.' },
         { name: 'stock', isNegatable: true, doc: 'Whether to plan the stock. Default: yes, but not for csv.' },
         { name: 'seconds', value: 'N', doc: 'Longest time for the stock plan of one job; past it the quick plan stands. Default: 20.' },
@@ -47,17 +51,21 @@ export const cutlist: Command = {
         if (args.files.length === 0) throw usageFailure('hotroom cutlist wants job files.');
         const format = args.value('format') ?? 'text';
         const out = args.value('out');
-        const wantsStock = args.flag('stock') ?? format !== 'csv';
+        const table = args.value('table');
+        if (table !== undefined && format !== 'csv') throw usageFailure('--table goes with --format csv; the other formats hold every table.');
+        if (table === 'stock' && args.flag('stock') === false) throw usageFailure('--table stock and --no-stock do not go together.');
+        const wantsStock = table === undefined ? args.flag('stock') ?? format !== 'csv' : table === 'stock';
         // A list written over a job or a catalogue would be the loss of it.
         if (out !== undefined && path.extname(out).toLowerCase() === '.hotroom') throw usageFailure(`${out} is the name of a job file, and the list would take its place. Give --out another name, such as list.csv.`);
-        if (format === 'csv' && wantsStock && out === undefined) throw usageFailure('Two tables do not go into one csv. Give --out FILE for both, or leave --stock out.');
+        if (format === 'csv' && wantsStock && table === undefined && out === undefined) throw usageFailure('Two tables do not go into one csv. Give --out FILE for both, or --table stock for the plan alone.');
         const seconds = secondsOf(args);
         const workspace = await openWorkspace(findFiles(args.files, console.cwd, args.value('root')), console.cwd);
         for (const remark of workspace.remarks) console.stderr.write(`hotroom: ${remark}\n`);
         const jobs = await planned(chosenJobs(workspace, args), wantsStock ? seconds : undefined);
-        const files = render(jobs, workspace, format, console, out);
+        const files = render(jobs, workspace, { format, table }, console, out);
         for (const [name, text] of files) if (name === undefined) console.stdout.write(text); else writeWhole(path.resolve(console.cwd, name), text, name);
-        const findings = [...new Set(jobs.map(({ file }) => file))].flatMap(({ analysis }) => analysis.findings.filter(finding => concerns(finding, analysis, jobs)));
+        // a mistake of the text as a whole concerns every job of its file, and counts once
+        const findings = [...new Set(jobs.flatMap(({ analysis }) => analysis.findings))];
         warn(findings, console);
         for (const line of jobs.flatMap(unplanned)) console.stderr.write(`hotroom: ${line}\n`);
         return exitCodeFor(findings, args);
@@ -73,7 +81,7 @@ function secondsOf(args: ParsedArguments): number {
 }
 
 function chosenJobs({ files }: Workspace, args: ParsedArguments): readonly ListedJob[] {
-    const all = files.flatMap(file => file.analysis.jobs.map(analysis => ({ file, analysis })));
+    const all = files.flatMap(file => file.analysis.jobs.map(job => ({ file, analysis: withTextFindings(job, file.analysis) })));
     const name = args.value('job');
     if (name === undefined) {
         if (all.length === 0) throw usageFailure(`There is no job in ${showList(files.map(file => shown(file.name)))}.`);
@@ -95,7 +103,7 @@ async function planned(jobs: readonly ListedJob[], seconds: number | undefined):
 }
 
 /** Texts with the file each goes to; without a name it goes to the terminal. */
-function render(jobs: readonly ListedJob[], { sources }: Workspace, format: string, console: Console, out: string | undefined): readonly (readonly [string | undefined, string])[] {
+function render(jobs: readonly ListedJob[], { sources }: Workspace, { format, table }: { readonly format: string; readonly table: string | undefined }, console: Console, out: string | undefined): readonly (readonly [string | undefined, string])[] {
     const places = new Places(sources);
     const showPlace = places.showLine.bind(places);
     // in a list of one file its folder would only take room from the words
@@ -105,9 +113,13 @@ function render(jobs: readonly ListedJob[], { sources }: Workspace, format: stri
         case 'json': return [[out, `${JSON.stringify(cutListExport(jobs.map(({ analysis, planned: plan }) => ({ analysis, ...(plan && { planned: plan }), showFile: sources.nameOf }))), undefined, 2)}\n`]];
         case 'markdown': return [[out, documents().map(documentMarkdown).join('\n')]];
         case 'csv': {
-            const list = cutListCsv(jobs.map(({ analysis: { job, results } }) => ({ job: jobName(job), groups: jobGroups(job, results.parts), options: { unit: job.unit, showPlace } })));
-            const plans = jobs.flatMap(({ analysis, planned: plan }) => plan ? [{ job: jobName(analysis.job), planned: plan, unit: analysis.job.unit }] : []);
-            return plans.length > 0 && out !== undefined ? [[out, list], [besideName(out), stockPlanCsv(plans)]] : [[out, list]];
+            const parts = (): string => cutListCsv(jobs.map(({ analysis }) => ({ trace: jobTrace(analysis), groups: jobGroups(analysis.job, analysis.results.parts), options: { unit: analysis.job.unit, showPlace } })));
+            const panels = (): string => panelScheduleCsv(jobs.map(({ analysis }) => ({ trace: jobTrace(analysis), panels: panelSchedule(analysis), unit: analysis.job.unit })));
+            const plan = (): string => stockPlanCsv(jobs.flatMap(({ analysis, planned: made }) => made ? [{ trace: jobTrace(analysis), planned: made, unit: analysis.job.unit }] : []));
+            if (table !== undefined) return [[out, table === 'panels' ? panels() : table === 'stock' ? plan() : parts()]];
+            if (out === undefined) return [[out, parts()]];
+            const isPlanned = jobs.some(({ planned: made }) => made !== undefined);
+            return [[out, parts()], [besideName(out, 'panels'), panels()], ...(isPlanned ? [[besideName(out, 'stock-plan'), plan()] as const] : [])];
         }
         default: {
             // a file has no width of its own, whatever terminal it was made in
@@ -117,17 +129,10 @@ function render(jobs: readonly ListedJob[], { sources }: Workspace, format: stri
     }
 }
 
-const besideName = (out: string): string => {
+const besideName = (out: string, what: string): string => {
     const { dir, name, ext } = path.parse(out);
-    return path.join(dir, `${name}-stock-plan${ext === '' ? '.csv' : ext}`);
+    return path.join(dir, `${name}-${what}${ext === '' ? '.csv' : ext}`);
 };
-
-/** Findings of the text as a whole and of the listed jobs; those of other jobs in the file are another list's. */
-function concerns(finding: ReportedFinding, analysis: Analysis, jobs: readonly ListedJob[]): boolean {
-    const owner = analysis.jobs.find(job => job.findings.includes(finding) || isWithin(finding, job));
-    return owner === undefined || jobs.some(job => job.analysis === owner);
-}
-const isWithin = ({ at }: ReportedFinding, { job }: JobAnalysis): boolean => at.uri === job.block.span.uri && at.start >= job.block.span.start && at.end <= job.block.span.end;
 
 function warn(findings: readonly ReportedFinding[], { stderr }: Console): void {
     const errors = findings.filter(({ severity }) => severity === 'error').length;

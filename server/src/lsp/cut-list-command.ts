@@ -7,7 +7,9 @@ import { planStock, planStockGreedy } from '../../../language/src/engines/stock/
 import type { IntegerSolver } from '../../../language/src/engines/stock/integer-solver.js';
 import { spanContains, type Span } from '../../../language/src/core/span.js';
 import type { Block } from '../../../language/src/model/block.js';
-import { cutListDocument, jobName } from '../../../language/src/renderings/cut-list-document.js';
+import { cutListDocument } from '../../../language/src/renderings/cut-list-document.js';
+import { withTextFindings } from '../../../language/src/renderings/job-trace.js';
+import { jobName } from '../../../language/src/renderings/rendered-job.js';
 import { stockOffers } from '../../../language/src/renderings/stock-offers.js';
 import { planTasks, stockTasks, type PlannedStock } from '../../../language/src/renderings/stock-tasks.js';
 import type { TablesDocument } from '../../../language/src/renderings/tables-document.js';
@@ -48,7 +50,7 @@ export class CutLists {
         const last = this.sound.get(key);
         if (hasErrors && last) return { ...last, stale: true };
         const planned = await this.plan(job, token, progress);
-        const list = cutListDocument(job, planned, { catalogues: this.catalogues(document, analysis, hotroom), showPlace: ({ uri, start }) => {
+        const list = cutListDocument(withTextFindings(job, analysis), planned, { catalogues: this.catalogues(document, analysis, hotroom), showPlace: ({ uri, start }) => {
             const at = hotroom.editing.Places.range({ uri, start, end: start }).start;
             return `${uri === document.uri.toString() ? document.uri.path.split('/').at(-1) ?? uri : relativePath(document.uri, URI.parse(uri))}:${at.line + 1}`;
         } });

@@ -47,8 +47,15 @@ const figures = ({ x, y, z }: Box): readonly number[] => [x.from, x.to, y.from, 
 const boxes = (result: BenchesResult, place: (box: Box) => Box): readonly Row[] => result.benches.flatMap(one => [
     ...one.pieces.map((piece): Row => [`${one.name} ${piece.kind}`, ...figures(place(piece.box))]), ...one.runs.map((run): Row => [`${one.name} run`, ...figures(place(run.box))]),
 ]);
-const cutList = (result: BenchesResult): readonly Row[] => result.parts.map(({ what, count, section, length: long, notches, cut, nominal }): Row =>
-    [JSON.stringify([what, count, section, notches, cut, nominal]), long]);
+/** Parts with the place they go to; `turn` puts them in the mirror. */
+const cutList = (result: BenchesResult, turn: boolean): readonly Row[] => result.parts.map(({ what, count, section, length: long, notches, cut, nominal, place }): Row => {
+    const wall = (one: Wall): Wall => turn ? otherSide(one) : one;
+    const stretches = (place?.stretches ?? []).map(u => turn && place ? turned(u, place.run) : u).sort((a, b) => a.from - b.from);
+    return [
+        JSON.stringify([what, count, section, notches.map(notch => ({ ...notch, ...(notch.toward && { toward: wall(notch.toward) }) })), cut, nominal, place && wall(place.wall), place?.run, place?.heights]),
+        long, ...stretches.flatMap(({ from, to }) => [from, to]),
+    ];
+});
 /** Rows of one list without a row of the other in its place; a middle that falls on half a tick has no exact mirror image, so one tick is allowed. */
 const unmatched = (rows: readonly Row[], others: readonly Row[]): readonly Row[] => {
     const left = [...others];
@@ -65,9 +72,32 @@ test('the mirror image of a room has the mirror image of its benches and the sam
         const there = computeBenches(mirrorRoom(input));
         expect(there.parts).toHaveLength(here.parts.length);
         expect(unmatched(boxes(there, box => box), boxes(here, box => mirrorBox(box, input.inside)))).toEqual([]);
-        expect(unmatched(cutList(there), cutList(here))).toEqual([]);
+        expect(unmatched(cutList(there, false), cutList(here, true))).toEqual([]);
         expect(there.problems.map(problem => problem.kind).sort()).toEqual(here.problems.map(problem => problem.kind).sort());
     }), { numRuns: 400 });
+});
+
+test('marks of one row count left to right as seen from inside', () => {
+    const counted = new Map<string, number>();
+    fc.assert(fc.property(anyRoom, input => {
+        const { benches, parts } = computeBenches(input);
+        for (const layout of benches) {
+            const rows = new Map<string, readonly (readonly [number: number, from: number])[]>();
+            for (const { mark, kind, run } of layout.pieces) {
+                const { place, goesTo } = parts.find(part => part.mark === mark)!;
+                const row = `${run} ${kind} ${place!.wall} ${kind === 'box leg post' ? goesTo.replace(/ of .*/, '') : ''}`;
+                rows.set(row, [...rows.get(row) ?? [], [Number(/\d+$/.exec(mark)![0]), place!.stretches[0]!.from]]);
+            }
+            for (const [row, marks] of rows) {
+                const numbers = [...new Map(marks)].sort(([a], [b]) => a - b);
+                const places = numbers.map(([, from]) => from);
+                expect([row, places]).toEqual([row, [...places].sort((a, b) => a - b)]);
+                const kind = row.split(' ').slice(1, -1).join(' ').replace(/ (front|left|back|right)$/, '');
+                if (numbers.length > 1) counted.set(kind, (counted.get(kind) ?? 0) + 1);
+            }
+        }
+    }), { numRuns: 400 });
+    for (const kind of ['front leg', 'rear leg', 'ledger']) expect([...counted.keys()].some(row => row.startsWith(kind)), kind).toBe(true);
 });
 
 test('no two pieces of a sound room want the same space; a notched leg gives way to what it is notched for', () => {

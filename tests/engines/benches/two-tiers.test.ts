@@ -34,7 +34,7 @@ test('the rear centre leg is notched from the lower rail up to the lower top, ca
     expect(leg.finishedLength).toBe(inches(31, 1, 4));
     expect(leg.shippedLength).toBe(inches(33, 1, 4));
     expect(leg.notches).toEqual([{
-        side: 'front', from: inches(13, 1, 4), length: inches(5, 3, 4), depth: inches(1, 1, 2), clears: 'rear rail, bearers and slats of lower',
+        side: 'front', end: 'head', toward: 'front', from: inches(13, 1, 4), length: inches(5, 3, 4), depth: inches(1, 1, 2), clears: 'rear rail, bearers and slats of lower',
     }]);
     // From the head down: 31 1/4" less 13 1/4" is the lower TOP, less 5 3/4" more the underside of its rail.
     expect(minus(leg.finishedLength, leg.notches[0]!.from)).toBe(inches(18));

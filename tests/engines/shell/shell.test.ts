@@ -202,6 +202,7 @@ describe('base plates', () => {
         expect(shellParts(input, computeShell(input))[2]).toEqual({
             mark: 'BASE-LEFT', what: 'base plate', count: 1, material: { stock: 'base_2x4' }, nominal: '2x4', section: { thickness: inches(1, 1, 2), width: inches(3, 1, 2) },
             length: inches(65), ends: { left: 0, right: 0 }, notches: [], cut: 'shop', goesTo: 'under the left wall',
+            place: { wall: 'left', stretches: [{ from: inches(3, 1, 2), to: inches(68, 1, 2) }], run: inches(72), between: 'outside' },
         });
         expect(panelUnits(computeShell(input)).map(({ mark }) => mark)).toHaveLength(18);
     });

@@ -36,7 +36,8 @@ describe('a sound job', () => {
     test('as csv the list alone', async () => {
         const { code, out } = await birchPoint().run(['cutlist', 'birch-point.hotroom', '--format', 'csv']);
         const [header, ...records] = parseCsv(out);
-        expect([code, header![1]]).toEqual([0, 'mark']);
+        expect([code, header!.slice(0, 5)]).toEqual([0, ['job', 'number', 'revision', 'errors', 'mark']]);
+        expect(new Set(records.map(record => record.slice(0, 4).join()))).toEqual(new Set(['birch_point,2417,B,0']));
         expect(records.length).toBeGreaterThan(15);
         expect(records.every(record => /^birch-point\.hotroom:\d+$/.test(record.at(-1)!))).toBe(true);
     });
@@ -45,7 +46,14 @@ describe('a sound job', () => {
         expect(await folder.run(['cutlist', 'birch-point.hotroom', '--format', 'csv', '--stock', '--out', 'birch.csv'])).toEqual({ code: 0, out: '', err: '' });
         expect(parseCsv(folder.read('birch.csv'))[0]).toContain('goes_to');
         expect(parseCsv(folder.read('birch-stock-plan.csv'))[0]).toContain('offcut_mm');
-        expect(readdirSync(folder.path).sort()).toEqual(['birch-point.hotroom', 'birch-stock-plan.csv', 'birch.csv', 'catalogue']);
+        expect(parseCsv(folder.read('birch-panels.csv'))[0]).toContain('overall_mm');
+        expect(readdirSync(folder.path).sort()).toEqual(['birch-panels.csv', 'birch-point.hotroom', 'birch-stock-plan.csv', 'birch.csv', 'catalogue']);
+    });
+    test.each([['parts', 'mark', 'UPPER-RAIL-1'], ['panels', 'panel', 'FRONT-1'], ['stock', 'stock', 'alder_2x4']])('as csv the one table of %s', async (table, column, value) => {
+        const { code, out, err } = await birchPoint().run(['cutlist', 'birch-point.hotroom', '--format', 'csv', '--table', table]);
+        const [header, ...records] = parseCsv(out);
+        expect([code, err, header![4]]).toEqual([0, '', column]);
+        expect(records.map(record => record[4])).toContain(value);
     });
     test('a file is the same whatever terminal it was made in', async () => {
         const folder = birchPoint();
@@ -114,6 +122,9 @@ describe('jobs', () => {
         expect(code).toBe(1);
         expect(out).toContain('UPPER-RAIL-1');
         expect(out).toContain('Part of this job could not be read');
+        expect(out).toMatch(/^Job birch_point, number 2417, stands with \d+ errors?: do not cut, revision B$/m);
+        const [header, ...records] = parseCsv((await folder.run(['cutlist', 'birch-point.hotroom', '--format', 'csv'])).out);
+        expect(records.every(record => Number(record[header!.indexOf('errors')]) > 0)).toBe(true);
     });
     test('pieces no board is long enough for are warned of, also when the format has no room for it', async () => {
         const folder = birchPoint();
@@ -128,7 +139,9 @@ describe('jobs', () => {
 describe('wrong use', () => {
     test.each([
         [['cutlist'], 'hotroom cutlist wants job files.'],
-        [['cutlist', 'a.hotroom', '--format', 'csv', '--stock'], 'Two tables do not go into one csv. Give --out FILE for both, or leave --stock out.'],
+        [['cutlist', 'a.hotroom', '--format', 'csv', '--stock'], 'Two tables do not go into one csv. Give --out FILE for both, or --table stock for the plan alone.'],
+        [['cutlist', 'a.hotroom', '--table', 'panels'], '--table goes with --format csv; the other formats hold every table.'],
+        [['cutlist', 'a.hotroom', '--format', 'csv', '--table', 'stock', '--no-stock'], '--table stock and --no-stock do not go together.'],
         [['cutlist', 'a.hotroom', '--seconds', 'soon'], '--seconds wants a number above 0, up to a day, not soon.'],
         [['cutlist', 'a.hotroom', '--seconds', '0'], '--seconds wants a number above 0, up to a day, not 0.'],
         [['cutlist', 'a.hotroom', '--seconds', '1e9'], '--seconds wants a number above 0, up to a day, not 1e9.'],

@@ -24,7 +24,7 @@ test('a list with its plan, as the editor understands it, with progress on the w
     const answer = tablesDocumentSchema.parse(await commands.executeCommand('hotroom.server.cutList', [{ uri, job: 'birch_point' }], undefined, message => { told.push(message); }));
     expect(answer.title).toContain('Birch Point bathhouse');
     expect(answer.tables.length).toBeGreaterThan(1);
-    expect(answer.csv.length).toBe(2);
+    expect(answer.csv.length).toBe(3);
     expect(told[0]).toMatch(/^Planning stock 1 of \d+$/);
     const row = answer.tables.flatMap(({ rows }) => rows).find(({ at }) => at?.uri === uri);
     expect(row?.at && standard.split('\n')[row.at.range.start.line]).toMatch(/\S/);

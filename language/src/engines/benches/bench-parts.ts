@@ -1,9 +1,9 @@
-import { extent } from '../../core/geometry.js';
+import { extent, insideRun, type InsideSize, type Wall } from '../../core/geometry.js';
 import { inches, plus, times, type Length } from '../../core/length.js';
-import type { Wall } from '../../core/geometry.js';
-import { squareEnds, type Part } from '../parts/part.js';
-import type { BenchInput, BenchStock } from './bench-input.js';
-import type { BenchLeg, BenchPiece, BenchRun, PieceKind } from './bench-result.js';
+import { onWall } from '../fittings/wall-frame.js';
+import { squareEnds, type Part, type PartPlace } from '../parts/part.js';
+import { legAllowance, type BenchInput, type BenchStock } from './bench-input.js';
+import type { BenchLedger, BenchLeg, BenchPiece, BenchRun, PieceKind } from './bench-result.js';
 import { markStem, type NumberedBench } from './number-pieces.js';
 
 /** A loose head rest: three slats 16" long on two bearers. Common practice, no source. */
@@ -11,7 +11,8 @@ const headRestLength: Length = inches(16);
 const headRestSlats = 3;
 
 /** Rows of the cut list of one bench, piece by piece in the order of the marks; equal pieces under one mark are one row. */
-export function benchParts(bench: BenchInput, runs: readonly BenchRun[], numbered: NumberedBench): readonly Part[] {
+export function benchParts(bench: BenchInput, runs: readonly BenchRun[], numbered: NumberedBench, inside: InsideSize): readonly Part[] {
+    const ledgers = new Map(numbered.ledgers.map(ledger => [ledger.mark, ledger]));
     const legs = new Map(numbered.legs.map(leg => [leg.mark, leg]));
     const rows = new Map<string, BenchPiece[]>();
     for (const piece of numbered.pieces) {
@@ -26,7 +27,8 @@ export function benchParts(bench: BenchInput, runs: readonly BenchRun[], numbere
             const run = piece && runs[piece.run];
             if (!piece || !run || !kinds.includes(piece.kind)) continue;
             const leg = legs.get(mark);
-            parts.push(leg ? legPart(bench, leg, piece.kind, run) : boardPart(bench, piece, pieces.length, run));
+            const place = placeOfPieces(pieces, run, ledgers.get(mark), inside);
+            parts.push({ ...(leg ? legPart(bench, leg, piece.kind, run, inside) : boardPart(bench, piece, pieces.length, run, ledgers.get(mark))), place });
         }
     }
     return bench.hasHeadRest ? [...parts, ...headRest(bench)] : parts;
@@ -37,19 +39,33 @@ const cutOrder: readonly (readonly PieceKind[])[] = [
     ['ledger'], ['box leg head'], ['rear rail', 'front rail'], ['rear leg', 'front leg', 'box leg post'], ['bearer'], ['slat'], ['fascia'], ['back rest'],
 ];
 
+/** A ledger goes onto the wall it is screwed to, everything else along the wall of its run; slats lie one behind the other over one stretch. */
+function placeOfPieces(pieces: readonly BenchPiece[], run: BenchRun, ledger: BenchLedger | undefined, inside: InsideSize): PartPlace {
+    const wall = ledger?.wall ?? run.wall;
+    const stretches = pieces.map(({ box }) => onWall(wall, box, inside).u);
+    const [first] = pieces;
+    return {
+        wall, run: insideRun(wall, inside), between: 'linings',
+        stretches: stretches.filter(({ from }, index) => stretches.findIndex(other => other.from === from) === index),
+        ...(first && (ledger || first.kind === 'back rest') && { heights: first.box.z }),
+    };
+}
+
 const stockOf = ({ stock, nominal, section }: BenchStock): Pick<Part, 'material' | 'nominal' | 'section'> => ({
     material: stock === undefined ? {} : { stock }, ...(nominal !== undefined && { nominal }), section,
 });
 
-function legPart(bench: BenchInput, leg: BenchLeg, kind: PieceKind, run: BenchRun): Part {
+function legPart(bench: BenchInput, leg: BenchLeg, kind: PieceKind, run: BenchRun, inside: InsideSize): Part {
+    // The two posts of a box leg stand one behind the other, so their place along the wall does not tell them apart.
+    const end = kind !== 'box leg post' ? '' : onWall(run.wall, leg.box, inside).w.from === run.w.from ? 'the rear end of ' : 'the front end of ';
     return {
-        mark: leg.mark, what: `bench ${kind}`, count: 1, ...stockOf(bench.build.leg), length: leg.shippedLength, ends: squareEnds, notches: leg.notches,
-        cut: 'site', goesTo: `under ${leg.under}, ${placeOf(bench, run)}`,
-        measure: `Set ${leg.under} level at its height, measure from the floor at this place to the underside of ${leg.under}, and cut the foot; the head and its notches are finished.`,
+        mark: leg.mark, what: `bench ${kind}`, count: 1, ...stockOf(bench.build.leg), length: leg.shippedLength, allowance: legAllowance, ends: squareEnds, notches: leg.notches,
+        cut: 'site', goesTo: `under ${end}${leg.under}, ${placeOf(bench, run)}`,
+        measure: `Set ${leg.under} level at its height, measure from the floor at this place to the underside of ${leg.under}, and cut the foot; the head${leg.notches.length > 0 ? ' and its notches are' : ' is'} finished.`,
     };
 }
 
-function boardPart(bench: BenchInput, piece: BenchPiece, count: number, run: BenchRun): Part {
+function boardPart(bench: BenchInput, piece: BenchPiece, count: number, run: BenchRun, ledger: BenchLedger | undefined): Part {
     const { build } = bench;
     const isAcross = piece.kind === 'bearer' || ((piece.kind === 'ledger' || piece.kind === 'box leg head') && !isAlong(piece, run));
     const length = extent(runsAlongX(run.wall) === isAcross ? piece.box.y : piece.box.x);
@@ -73,8 +89,8 @@ function boardPart(bench: BenchInput, piece: BenchPiece, count: number, run: Ben
             case 'bearer': return `on the rails and ledgers of ${place}`;
             case 'front rail': case 'fascia': return `front of ${place}`;
             case 'rear rail': return `back of ${place}`;
-            case 'ledger': return `wall, under ${place}`;
-            case 'box leg head': return `on its posts at the end of ${place}`;
+            case 'ledger': return ledger ? `onto the ${ledger.wall} wall, under the ${ledger.holds === 'back' ? 'back edge' : ledger.holds} of ${place}` : `under ${place}`;
+            case 'box leg head': return `on its posts, under the end of ${place}`;
             case 'front leg': case 'rear leg': case 'box leg post': return place;
             case 'back rest': return `${run.wall} wall, over ${place}`;
         }

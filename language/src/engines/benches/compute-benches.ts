@@ -143,6 +143,6 @@ function layOut(placed: PlacedBench, { frames, numbered, slats }: FramedBench, a
         name: bench.name, top: bench.top, depth: bench.depth, isHighest: all.every(other => other.bench.top <= bench.top), isAccessible: bench.isAccessible,
         inFrontOf: placed.tiersBehind[0]?.bench.name, loadPath: bench.loadPath, ...heights, runs, slats, ledgers: numbered.ledgers, legs, pieces: numbered.pieces,
         spans: frames.map(frame => frame.spans), fastenings: benchFastenings(bench, numbered, frames, slats), wallFastenings: wallFastenings(bench, runs, numbered),
-        comfort: benchComfort(placed, all, input.inside), parts: benchParts(bench, runs, numbered),
+        comfort: benchComfort(placed, all, input.inside), parts: benchParts(bench, runs, numbered, input.inside),
     };
 }

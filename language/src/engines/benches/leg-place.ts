@@ -1,4 +1,4 @@
-import { interval, intervalsOverlap, type Interval } from '../../core/geometry.js';
+import { interval, intervalsOverlap, neighbours, type Interval, type Wall } from '../../core/geometry.js';
 import { longest, minus, plus, zero, type Length } from '../../core/length.js';
 import type { Notch, Section } from '../parts/part.js';
 import { sectionsOf } from './bench-sections.js';
@@ -63,14 +63,16 @@ export function placeFrontLeg(placed: PlacedBench, runIndex: number, run: BenchR
     if (depth >= width) return { inFront: lower, notch: depth };
 
     const notches: Notch[] = [];
+    // Legs stand with their width front to back, so that a notch is cut into the edge that looks into the room.
+    const cut = { side: 'front', end: 'head', toward: opposite(run.wall) } as const;
     const { fasciaHeights } = sections;
     if (fasciaHeights && fasciaHeights.from < head && w.to > sections.frontFace) {
-        notches.push({ side: 'front', from: zero, length: minus(head, fasciaHeights.from), depth: minus(w.to, sections.frontFace), clears: 'fascia' });
+        notches.push({ ...cut, from: zero, length: minus(head, fasciaHeights.from), depth: minus(w.to, sections.frontFace), clears: 'fascia' });
     }
     const top = lower.placed.bench.top;
     const isPassed = depth > 0 && top <= head;
     if (isPassed) {
-        notches.push({ side: 'front', from: minus(head, top), length: minus(top, lower.placed.heights.railUnderside), depth, clears: `rear rail, bearers and slats of ${lower.placed.bench.name}` });
+        notches.push({ ...cut, from: minus(head, top), length: minus(top, lower.placed.heights.railUnderside), depth, clears: `rear rail, bearers and slats of ${lower.placed.bench.name}` });
     }
     const deepest = longest(zero, ...notches.map(notch => notch.depth));
     return {
@@ -79,6 +81,8 @@ export function placeFrontLeg(placed: PlacedBench, runIndex: number, run: BenchR
         passes: isPassed ? lower.placed.bench.name : undefined,
     };
 }
+
+const opposite = (wall: Wall): Wall => neighbours[neighbours[wall].left].left;
 
 /** A leg under the rear rail, flush with the bench's back edge. */
 export function placeRearLeg(placed: PlacedBench, runIndex: number, run: BenchRun, u: Interval, isBoxLeg: boolean): LegDraft {

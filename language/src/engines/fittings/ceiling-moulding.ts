@@ -39,10 +39,11 @@ export function ceilingMouldings({ stock, section, longest, allowance = usualAll
             ...(nominal && { nominal }),
             section,
             length: plus(ticks(share + (rest > 0 ? 1 : 0)), allowance),
+            allowance,
             ends: squareEnds,
             notches: [],
             cut: 'site',
-            goesTo: `${wall} wall, under the ceiling`,
+            goesTo: `${wall} wall, wall to wall under the ceiling${joint}`,
             measure: `lining to lining along the ${wall} wall, under the ceiling${joint}${align}`,
         };
     });

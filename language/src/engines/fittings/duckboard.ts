@@ -42,7 +42,7 @@ export function duckboardBuild({ name, width, depth, slat }: DuckboardInput): { 
     }
     const bearers = Math.max(2, 1 + Math.ceil((width - board) / bearerSpacing));
     const nominal = nominalFor(slat.section);
-    const shared = { material: { stock: slat.stock }, section: slat.section, ends: squareEnds, notches: [], cut: 'shop', goesTo: name, ...(nominal && { nominal }) } as const;
+    const shared = { material: { stock: slat.stock }, section: slat.section, ends: squareEnds, notches: [], cut: 'shop', goesTo: `duckboard ${name}, loose on the floor`, ...(nominal && { nominal }) } as const;
     return {
         build: {
             slats, gap, leftOver, bearers,

@@ -64,7 +64,7 @@ export type ScrewProblem =
     | { readonly kind: 'screw-meets-facing'; readonly measured: Length; readonly required: Length };
 
 export interface ScrewCheck {
-    /** In the backing. */
+    /** In the blocking. */
     readonly penetration?: Length;
     readonly required: Requirement;
     /** From the lining to the point of the screw. */
@@ -75,7 +75,7 @@ export interface ScrewCheck {
 }
 
 /**
- * Whether a screw holds the heater: length under the head, less what stands proud, less lining and air gap, is what is left in the backing. The point may reach
+ * Whether a screw holds the heater: length under the head, less what stands proud, less lining and air gap, is what is left in the blocking. The point may reach
  * the inner face of the facing and not go into it.
  * @param screw absent when the manual names none
  */

@@ -20,9 +20,10 @@ export interface GuardBuild {
  * in the front corners and two at the wall, as high as the guard.
  * @param guard in the frame of the heater's wall, from the underside of the casing to the top of the stones
  * @param stock its width is the height of a rail
+ * @param wallRun inside length of the heater's wall
  * @returns nothing when the guard is lower than two rails or shallower than a rail is thick
  */
-export function guardBuild(heater: Pick<PlacedHeater, 'name'>, guard: Pick<Guard, 'onWall'>, stock: BoardStock): GuardBuild | undefined {
+export function guardBuild(heater: Pick<PlacedHeater, 'name' | 'wall'>, guard: Pick<Guard, 'onWall'>, stock: BoardStock, wallRun: Length): GuardBuild | undefined {
     const { u, v, w } = guard.onWall;
     const height = extent(v);
     const { thickness, width } = stock.section;
@@ -31,13 +32,15 @@ export function guardBuild(heater: Pick<PlacedHeater, 'name'>, guard: Pick<Guard
     // Smallest number of rows whose equal gaps are no wider than the limit: n rails and n - 1 gaps fill the height.
     const rows = Math.max(2, Math.ceil((height + greatestGuardGap) / (width + greatestGuardGap)));
     const nominal = nominalFor(stock.section);
-    const shared = { material: { stock: stock.stock }, section: stock.section, ends: squareEnds, notches: [], cut: 'shop', goesTo: `guard of ${heater.name}`, ...(nominal && { nominal }) } as const;
+    const shared = { material: { stock: stock.stock }, section: stock.section, ends: squareEnds, notches: [], cut: 'shop', ...(nominal && { nominal }) } as const;
+    const at = `of the guard of ${heater.name}, ${heater.wall} wall`;
+    const place = { wall: heater.wall, stretches: [u], run: wallRun, between: 'linings' } as const;
     return {
         rows,
         parts: [
-            { mark: markOf(heater.name, 'GUARD-RAIL-1'), what: 'guard rail, front', count: rows, length: extent(u), ...shared },
-            { mark: markOf(heater.name, 'GUARD-RAIL-2'), what: 'guard rail, side', count: 2 * rows, length: side, ...shared },
-            { mark: markOf(heater.name, 'GUARD-POST-1'), what: 'guard post', count: 4, length: height, ...shared },
+            { mark: markOf(heater.name, 'GUARD-RAIL-1'), what: 'guard rail, front', count: rows, length: extent(u), goesTo: `front ${at}, one a row`, place, ...shared },
+            { mark: markOf(heater.name, 'GUARD-RAIL-2'), what: 'guard rail, side', count: 2 * rows, length: side, goesTo: `sides ${at}, two a row`, ...shared },
+            { mark: markOf(heater.name, 'GUARD-POST-1'), what: 'guard post', count: 4, length: height, goesTo: `corners ${at}, two at the wall and two in front`, ...shared },
         ],
     };
 }
@@ -45,11 +48,13 @@ export function guardBuild(heater: Pick<PlacedHeater, 'name'>, guard: Pick<Guard
 /**
  * The blocking the heater hangs on, boards side by side between the studs behind the lining.
  * @param needed the stretch and the height it has to cover, in the frame of the heater's wall
+ * @param wallRun inside length of that wall
  */
-export function blockingParts(heater: Pick<PlacedHeater, 'name' | 'wall'>, needed: { readonly u: Interval; readonly v: Interval }, stock: BoardStock): readonly Part[] {
+export function blockingParts(heater: Pick<PlacedHeater, 'name' | 'wall'>, needed: { readonly u: Interval; readonly v: Interval }, stock: BoardStock, wallRun: Length): readonly Part[] {
     const nominal = nominalFor(stock.section);
     return [{
         mark: markOf(heater.name, 'BLOCKING-1'), what: 'heater blocking', count: Math.max(1, Math.ceil(extent(needed.v) / stock.section.width)), length: extent(needed.u),
-        material: { stock: stock.stock }, section: stock.section, ends: squareEnds, notches: [], cut: 'shop', goesTo: `${heater.wall} wall, behind ${heater.name}`, ...(nominal && { nominal }),
+        material: { stock: stock.stock }, section: stock.section, ends: squareEnds, notches: [], cut: 'shop', goesTo: `in the panels of the ${heater.wall} wall, behind the lining, for ${heater.name}`,
+        place: { wall: heater.wall, stretches: [needed.u], run: wallRun, between: 'linings', heights: needed.v }, ...(nominal && { nominal }),
     }];
 }

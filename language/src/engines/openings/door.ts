@@ -1,4 +1,4 @@
-import { grow, interval, neighbours, type InsideSize, type Interval, type Wall } from '../../core/geometry.js';
+import { grow, insideRun, interval, neighbours, type InsideSize, type Interval, type Wall } from '../../core/geometry.js';
 import { area, half, inches, minus, plus, sum, times, zero, type Area, type Length } from '../../core/length.js';
 import type { Size } from '../../vocabulary/values.js';
 import { alongTheWall, type PlaceProblem, type WallPlace } from '../fittings/wall-place.js';
@@ -56,6 +56,8 @@ export type DoorProblem =
 export interface Door {
     readonly name: string;
     readonly wall: Wall;
+    /** Inside length of its wall, lining to lining. */
+    readonly wallRun: Length;
     readonly clear: Opening;
     readonly clearWidth: Length;
     readonly clearHeight: Length;
@@ -123,7 +125,7 @@ export function placeDoor(input: DoorInput, inside: InsideSize): { readonly door
 
     const opensOutward = input.swing === 'outward';
     const door: Door = {
-        name: input.name, wall, section, hinge: input.hinge, frameWidth, overHead, leafSize: leaf,
+        name: input.name, wall, wallRun: insideRun(wall, inside), section, hinge: input.hinge, frameWidth, overHead, leafSize: leaf,
         clear: { u: clearU, v: interval(floor, plus(floor, clear.height)) },
         clearWidth: clear.width, clearHeight: clear.height,
         frameOpening: { u: frameU, v: frameV },

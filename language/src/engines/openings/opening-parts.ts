@@ -1,5 +1,5 @@
-import { extent } from '../../core/geometry.js';
-import { plus, times, type Length } from '../../core/length.js';
+import { extent, interval, type Interval } from '../../core/geometry.js';
+import { minus, plus, times } from '../../core/length.js';
 import { nominalFor } from '../parts/lumber.js';
 import { squareEnds, type EndCuts, type Part, type Section } from '../parts/part.js';
 import type { Door } from './door.js';
@@ -21,36 +21,54 @@ const mitred: EndCuts = { left: 45, right: 45 };
  * @param frame the stock of the frame; its face width is the door's `frameWidth`
  */
 export function frameParts(door: Door, frame: BoardStock): readonly Part[] {
-    const part = partOf(frame, door.name);
+    const part = partOf(frame);
     const { u, v } = door.frameOpening;
+    const wide = door.frameWidth;
     return [
-        part({ mark: markOf(door.name, 'JAMB-1'), what: 'door frame jamb', count: 2, length: v.to }),
-        part({ mark: markOf(door.name, 'HEAD-1'), what: 'door frame head', count: 1, length: plus(extent(u), times(door.frameWidth, 2)) }),
+        part({
+            mark: markOf(door.name, 'JAMB-1'), what: 'door frame jamb', count: 2, length: v.to, goesTo: `one at each side of ${placeOf('door', door)}`,
+            ...along(door, interval(minus(u.from, wide), u.from), interval(u.to, plus(u.to, wide))),
+        }),
+        part({
+            mark: markOf(door.name, 'HEAD-1'), what: 'door frame head', count: 1, length: plus(extent(u), times(wide, 2)), goesTo: `on both jambs of ${placeOf('door', door)}`,
+            ...along(door, interval(minus(u.from, wide), plus(u.to, wide))),
+        }),
     ];
 }
 
 /** The header over the door: it closes the section over the frame and is as long as the section is wide. */
 export function headerPart(door: Door, header: BoardStock): Part {
-    return partOf(header, door.name)({ mark: markOf(door.name, 'HEADER-1'), what: 'header over the door', count: 1, length: extent(door.section) });
+    return partOf(header)({
+        mark: markOf(door.name, 'HEADER-1'), what: 'header over the door', count: 1, length: extent(door.section),
+        goesTo: `over the frame of ${placeOf('door', door)}, as wide as its section`, ...along(door, door.section),
+    });
 }
 
 /** Inside trim round a window, mitred at the four corners; lengths are long point to long point. No trim, no parts. */
 export function windowTrimParts(window: WindowInWall): readonly Part[] {
     if (!window.trim) return [];
     const { outer, stock, thickness, width } = window.trim;
-    const part = partOf({ stock, section: { thickness, width } }, window.name);
+    const part = partOf({ stock, section: { thickness, width } });
+    const { u } = outer;
     return [
-        part({ mark: markOf(window.name, 'TRIM-1'), what: 'window trim, top and bottom', count: 2, length: extent(outer.u), ends: mitred }),
-        part({ mark: markOf(window.name, 'TRIM-2'), what: 'window trim, sides', count: 2, length: extent(outer.v), ends: mitred }),
+        part({ mark: markOf(window.name, 'TRIM-1'), what: 'window trim, top and bottom', count: 2, length: extent(u), ends: mitred, goesTo: `top and bottom of ${placeOf('window', window)}`, ...along(window, u) }),
+        part({
+            mark: markOf(window.name, 'TRIM-2'), what: 'window trim, sides', count: 2, length: extent(outer.v), ends: mitred, goesTo: `sides of ${placeOf('window', window)}`,
+            ...along(window, interval(u.from, plus(u.from, width)), interval(minus(u.to, width), u.to)),
+        }),
     ];
 }
 
-interface PartFacts { readonly mark: string; readonly what: string; readonly count: number; readonly length: Length; readonly ends?: EndCuts }
+const placeOf = (kind: 'door' | 'window', { name, wall }: Pick<Door, 'name' | 'wall'>): string => `${kind} ${name} in the ${wall} wall`;
+const along = ({ wall, wallRun }: Pick<Door, 'wall' | 'wallRun'>, ...stretches: readonly Interval[]): Pick<Part, 'place'> =>
+    ({ place: { wall, stretches, run: wallRun, between: 'linings' } });
 
-function partOf({ stock, section }: BoardStock, goesTo: string): (facts: PartFacts) => Part {
+interface PartFacts extends Pick<Part, 'mark' | 'what' | 'count' | 'length' | 'goesTo' | 'place'> { readonly ends?: EndCuts }
+
+function partOf({ stock, section }: BoardStock): (facts: PartFacts) => Part {
     const nominal = nominalFor(section);
     return ({ ends = squareEnds, ...facts }) => ({
-        ...facts, ends, goesTo, section, notches: [], cut: 'shop', material: { stock }, ...(nominal && { nominal }),
+        ...facts, ends, section, notches: [], cut: 'shop', material: { stock }, ...(nominal && { nominal }),
     });
 }
 

@@ -1,4 +1,4 @@
-import { interval, type InsideSize, type Interval, type Wall } from '../../core/geometry.js';
+import { insideRun, interval, type InsideSize, type Interval, type Wall } from '../../core/geometry.js';
 import { area, half, minus, plus, type Area, type Length } from '../../core/length.js';
 import type { Size } from '../../vocabulary/values.js';
 import { alongTheWall, upTheWall, type PlaceProblem, type WallPlace } from '../fittings/wall-place.js';
@@ -26,6 +26,8 @@ export type WindowProblem =
 export interface WindowInWall {
     readonly name: string;
     readonly wall: Wall;
+    /** Inside length of its wall, lining to lining. */
+    readonly wallRun: Length;
     /** The clear glass; `v.from` is the sill and `v.to` the head. */
     readonly glass: Opening;
     readonly glassArea: Area;
@@ -47,7 +49,7 @@ export function placeWindow(input: WindowInput, inside: InsideSize): { readonly 
     const trim = input.trim && { ...input.trim, outer: ringRound(clear, input.trim.width) };
     if (trim && problems.length === 0) problems.push(...trimProblems(trim.outer, wall, inside));
     const window: WindowInWall = {
-        name: input.name, wall, glass: clear, glassArea: area(glass.width, glass.height),
+        name: input.name, wall, wallRun: insideRun(wall, inside), glass: clear, glassArea: area(glass.width, glass.height),
         section: interval(sectionFrom, plus(sectionFrom, input.section)),
         ...(trim && { trim }),
     };

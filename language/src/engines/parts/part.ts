@@ -1,3 +1,4 @@
+import type { Interval, Wall } from '../../core/geometry.js';
 import type { Length } from '../../core/length.js';
 
 /** Finished cross-section of a board or stick: the smaller dimension is the thickness unless the part stands otherwise by name. */
@@ -18,7 +19,11 @@ export type PartSide = 'top' | 'bottom' | 'front' | 'back';
 /** A rectangular piece sawn out of one side of a part. */
 export interface Notch {
     readonly side: PartSide;
-    /** From the part's left end to the notch's near edge, along the length. */
+    /** The end `from` is measured from. A leg has a head, its top end, which is the left end when it lies down. */
+    readonly end: 'head' | 'left end';
+    /** The wall the notched side looks toward once the part stands in its place; absent where the part has no wall. */
+    readonly toward?: Wall;
+    /** From that end to the notch's near edge, along the length. */
     readonly from: Length;
     /** Along the length; `from + length` is at most the part's length. */
     readonly length: Length;
@@ -35,6 +40,22 @@ export interface EndCuts {
 }
 
 export const squareEnds: EndCuts = { left: 0, right: 0 };
+
+/**
+ * Where along its wall a part ends up, so that two pieces under running numbers are told apart on site. Every stretch is one piece, or one set of pieces
+ * one over or behind the other.
+ */
+export interface PartPlace {
+    readonly wall: Wall;
+    /** From the wall's left end to its right, seen from inside; left to right. */
+    readonly stretches: readonly Interval[];
+    /** Length of the wall in the same frame. */
+    readonly run: Length;
+    /** What the stretches are measured between: the linings of the neighbouring walls, or the outside of the room. */
+    readonly between: 'linings' | 'outside';
+    /** Heights over the finished floor, where the place on the wall is marked before the part goes on. */
+    readonly heights?: Interval;
+}
 
 /** Where the saw stands: shop parts arrive finished; site parts ship long and `measure` says what to measure. */
 export type CutPlace = 'shop' | 'site';
@@ -57,11 +78,15 @@ export interface Part {
     readonly section: Section;
     /** Finished length of a shop part, shipped length of a site part (it includes the trim allowance). Long point to long point when an end is not square. */
     readonly length: Length;
+    /** Of a site part: what `length` holds for the cut on site. Finished length and allowance make the length. */
+    readonly allowance?: Length;
     readonly ends: EndCuts;
     readonly notches: readonly Notch[];
     readonly cut: CutPlace;
     /** Where it goes: a mark or a place in trade words. */
     readonly goesTo: string;
+    /** Absent for what has no place of its own on a wall. */
+    readonly place?: PartPlace;
     /** For a site part: what to measure before it is cut. */
     readonly measure?: string;
 }

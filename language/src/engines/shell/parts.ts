@@ -1,17 +1,19 @@
-import { walls } from '../../core/geometry.js';
+import { neighbours, shift, walls } from '../../core/geometry.js';
 import { squareEnds, type Part } from '../parts/part.js';
 import type { BasePlate } from './base-plates.js';
 import type { ShellInput } from './shell-input.js';
+import { outsideLength } from './wall-run.js';
 import type { ShellPanel, ShellResult } from './shell-result.js';
 
 /** The sticks the shell itself adds to the cut list: its base plates, all shop cut and square. */
-export function shellParts(input: Pick<ShellInput, 'system'>, result: Pick<ShellResult, 'basePlates'>): readonly Part[] {
+export function shellParts(input: Pick<ShellInput, 'system' | 'width' | 'depth'>, result: Pick<ShellResult, 'basePlates' | 'thickness'>): readonly Part[] {
     const { plate } = input.system;
     return result.basePlates.map((piece: BasePlate): Part => ({
         mark: piece.mark, what: 'base plate', count: 1, material: plate.stock === undefined ? {} : { stock: plate.stock },
         ...(plate.nominal !== undefined && { nominal: plate.nominal }),
         section: piece.section, length: piece.length, ends: squareEnds, notches: [], cut: 'shop',
         goesTo: piece.thresholdFor.length > 0 ? `under the ${piece.wall} wall, threshold of ${piece.thresholdFor.join(' and ')}` : `under the ${piece.wall} wall`,
+        place: { wall: piece.wall, stretches: [shift(piece.along, result.thickness[neighbours[piece.wall].left])], run: outsideLength(input, piece.wall), between: 'outside' },
     }));
 }
 

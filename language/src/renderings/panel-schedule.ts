@@ -1,0 +1,131 @@
+import { contains, intervalsOverlap, neighbours, walls, type Wall } from '../core/geometry.js';
+import { minus, type Length } from '../core/length.js';
+import { showList, type LengthUnit } from '../core/show.js';
+import type { Span } from '../core/span.js';
+import type { ShellPanel } from '../engines/shell/shell-result.js';
+import { toCsv, type CsvField } from './csv.js';
+import { traceFields, traceHeader, type JobTrace } from './job-trace.js';
+import type { RenderedJob } from './rendered-job.js';
+import { showCount, showCut } from './show-figures.js';
+import { csvMm } from './stock-plan-tables.js';
+import { cell, footerLines, type Table, type TableColumn } from './tables-document.js';
+
+/** One panel or section as the shop builds it, with the place it stands in. */
+export interface ScheduledPanel {
+    readonly panel: ShellPanel;
+    readonly side: Wall | 'ceiling';
+    /** What its place is measured from: the end its number counts from, lining or outside as the run begins there. */
+    readonly from: { readonly wall: Wall; readonly face: 'lining' | 'outside' };
+    /** From there to its near edge, in cover widths. */
+    readonly distance: Length;
+    /** Edge that carries the tongue; absent on the panel a chain begins with. */
+    readonly tongue?: string;
+    /** `door entry`, `vent intake`. */
+    readonly holds: readonly string[];
+    readonly at?: Span;
+}
+
+/** Every panel of walls and ceiling, in plan order and then by number. A side that does not close has none. */
+export function panelSchedule({ job, results }: Pick<RenderedJob, 'job' | 'results'>): readonly ScheduledPanel[] {
+    if (!results.shell) return [];
+    const { input, result: shell } = results.shell;
+    const room = job.room?.head;
+    const openings = [
+        ...results.doors.map(({ name, block }) => ({ title: `door ${name}`, name, at: block.head })),
+        ...results.windows.map(({ name, block }) => ({ title: `window ${name}`, name, at: block.head })),
+    ];
+    const onWalls = walls.flatMap(side => {
+        const { run, runsThrough, panels } = shell.walls[side];
+        return panels.map((panel): ScheduledPanel => {
+            const own = openings.find(({ name }) => name === panel.opening);
+            const vents = (results.air?.vents ?? []).flatMap(({ name, vent }) => vent?.wall === side && intervalsOverlap(vent.onWall.u, panel.at)
+                ? [`${contains(panel.at, vent.onWall.u) ? '' : 'part of '}vent ${name}`] : []);
+            const [edge] = panel.tongueEdges;
+            const at = own?.at ?? room;
+            return {
+                panel, side, from: { wall: neighbours[side].left, face: runsThrough.left ? 'outside' : 'lining' }, distance: minus(panel.at.from, run.from),
+                holds: [...(own ? [own.title] : []), ...vents], ...(edge && { tongue: `${edge} edge` }), ...(at && { at }),
+            };
+        });
+    });
+    const { ceiling } = shell;
+    const overhead = !ceiling ? [] : ceiling.panels.map((panel, index): ScheduledPanel => {
+        const isFromLeft = ceiling.acrossAxis === 'x';
+        const before = ceiling.panels[index - 1]?.mark;
+        return {
+            panel, side: 'ceiling', from: { wall: isFromLeft ? 'left' : 'back', face: 'outside' }, distance: isFromLeft ? panel.at.from : minus(input.depth, panel.at.to), holds: [],
+            ...(panel.tongueEdges.length > 0 && before !== undefined && { tongue: `toward ${before}` }), ...(room && { at: room }),
+        };
+    });
+    return [...onWalls, ...overhead];
+}
+
+export const panelKinds = { module: 'module', made_to_measure: 'made to measure', door_section: 'door section', window_section: 'window section' } as const satisfies Record<ShellPanel['kind'], string>;
+
+/** `24" from the outside of the right wall`. */
+export const showPanelPlace = (scheduled: Pick<ScheduledPanel, 'from' | 'distance'>, unit: LengthUnit): string => `${showCut(scheduled.distance, unit)} from the ${showFrom(scheduled)}`;
+const showFrom = ({ from }: Pick<ScheduledPanel, 'from'>): string => from.face === 'outside' ? `outside of the ${from.wall} wall` : `lining of the ${from.wall} wall`;
+
+const columns: readonly TableColumn[] = [
+    { id: 'panel', label: 'Panel', align: 'start' },
+    { id: 'wall', label: 'Wall', align: 'start' },
+    { id: 'place', label: 'Near edge', align: 'end' },
+    { id: 'from', label: 'Measured from', align: 'start' },
+    { id: 'kind', label: 'Kind', align: 'start' },
+    { id: 'cover', label: 'Cover', align: 'end' },
+    { id: 'overall', label: 'Overall', align: 'end' },
+    { id: 'height', label: 'Height', align: 'end' },
+    { id: 'thickness', label: 'Thick', align: 'end' },
+    { id: 'tongue', label: 'Tongue', align: 'start' },
+    { id: 'holds', label: 'Holds', align: 'start' },
+];
+
+/** The panels as one table; nothing when no side of the room closes. */
+export function panelTables(analysis: Pick<RenderedJob, 'job' | 'results'>): readonly Table[] {
+    const panels = panelSchedule(analysis);
+    const { unit } = analysis.job;
+    if (panels.length === 0) return [];
+    const rows = panels.map(scheduled => {
+        const { panel, side, tongue, holds, at, distance } = scheduled;
+        const figure = (length: Length) => cell(showCut(length, unit), length);
+        return {
+            cells: [
+                cell(panel.mark), cell(side), figure(distance), cell(showFrom(scheduled)), cell(panelKinds[panel.kind]), figure(panel.cover), figure(panel.overall),
+                figure(panel.height), figure(panel.thickness), cell(tongue ?? 'none'), cell(holds.join(', ')),
+            ],
+            ...(at && { at }),
+        };
+    });
+    return [{ id: 'panel-schedule', caption: 'Panel schedule', columns, rows, footer: footerLines(footer(analysis, panels), columns) }];
+}
+
+function footer({ results }: Pick<RenderedJob, 'results'>, panels: readonly ScheduledPanel[]): string[] {
+    const shell = results.shell?.result;
+    const counts = (Object.keys(panelKinds) as ShellPanel['kind'][]).flatMap(kind => {
+        const count = panels.filter(({ panel }) => panel.kind === kind).length;
+        if (count === 0) return [];
+        return [kind === 'made_to_measure' ? `${count} ${panelKinds[kind]}` : showCount(count, panelKinds[kind])];
+    });
+    const open = [...walls.filter(wall => shell?.walls[wall].panels.length === 0).map(wall => `${wall} wall`), ...(shell && !panels.some(({ side }) => side === 'ceiling') ? ['ceiling'] : [])];
+    return [
+        `${showCount(panels.length, 'panel')}: ${showList(counts)}.`,
+        'Cover is the width a panel takes of its side; overall adds the tongue. Edges are left and right as seen from inside. The height of a ceiling panel is its length along the span.',
+        ...(open.length > 0 ? [`Without panels, because it does not close: ${showList(open)}.`] : []),
+    ];
+}
+
+const csvHeader = [
+    ...traceHeader, 'panel', 'wall', 'near_edge', 'near_edge_mm', 'measured_from', 'kind', 'cover', 'cover_mm', 'overall', 'overall_mm', 'height', 'height_mm', 'thickness', 'thickness_mm', 'tongue', 'holds',
+] as const;
+
+/** One record a panel, in the order of the schedule. */
+export function panelScheduleCsv(jobs: readonly { readonly trace: JobTrace; readonly panels: readonly ScheduledPanel[]; readonly unit: LengthUnit }[]): string {
+    return toCsv(csvHeader, jobs.flatMap(({ trace, panels, unit }) => panels.map((scheduled): CsvField[] => {
+        const { panel: { mark, kind, cover, overall, height, thickness }, side, distance, tongue, holds } = scheduled;
+        const both = (length: Length): CsvField[] => [showCut(length, unit), csvMm(length)];
+        return [
+            ...traceFields(trace), mark, side, ...both(distance), showFrom(scheduled), panelKinds[kind],
+            ...both(cover), ...both(overall), ...both(height), ...both(thickness), tongue ?? 'none', holds.join(', '),
+        ];
+    })));
+}

@@ -1,0 +1,72 @@
+import { beforeAll, expect, test } from 'vitest';
+import type { Analysis, JobAnalysis } from '../../language/src/analyze.js';
+import { walls } from '../../language/src/core/geometry.js';
+import { sum } from '../../language/src/core/length.js';
+import { cutListDocument } from '../../language/src/renderings/cut-list-document.js';
+import { cutListExport } from '../../language/src/renderings/cut-list-json.js';
+import { panelSchedule, panelTables } from '../../language/src/renderings/panel-schedule.js';
+import { analyzeText, exampleText } from '../support/workspace.js';
+import { parseCsv } from './parse-csv.js';
+
+const examples = ['birch-point', 'otter-cove', 'gull-watch', 'heron-clinic', 'tern-loft', 'cormorant-club', 'fulmar-ferry'];
+let jobs: readonly JobAnalysis[];
+beforeAll(async () => {
+    const files: readonly Analysis[] = await Promise.all(examples.map(name => analyzeText(exampleText(`${name}.hotroom`))));
+    jobs = files.flatMap(file => file.jobs);
+});
+
+test('every panel of the shell stands in table, CSV and JSON, in one order', () => {
+    for (const job of jobs) {
+        const { result } = job.results.shell!;
+        const marks = [...walls.flatMap(wall => result.walls[wall].panels), ...result.ceiling?.panels ?? []].map(({ mark }) => mark);
+        expect(marks.length).toBeGreaterThan(8);
+        const document = cutListDocument(job);
+        expect(document.tables.at(-1)!.rows.map(row => row.cells[0]!.text)).toEqual(marks);
+        expect(parseCsv(document.csv.at(-1)!.text).slice(1).map(record => record[4])).toEqual(marks);
+        expect(cutListExport([{ analysis: job }]).jobs[0]!.panels!.map(({ mark }) => mark)).toEqual(marks);
+    }
+});
+
+test('a panel begins where the one before it ends, and the last ends with the outside or the lining', () => {
+    for (const job of jobs) {
+        const { input, result } = job.results.shell!;
+        for (const side of [...walls, 'ceiling'] as const) {
+            const panels = panelSchedule(job).filter(one => one.side === side);
+            expect(panels.map(({ distance }) => distance)).toEqual(panels.map((_, index) => sum(...panels.slice(0, index).map(({ panel }) => panel.cover))));
+            const all = sum(...panels.map(({ panel }) => panel.cover));
+            expect(all).toBe(side === 'ceiling' ? result.ceiling!.acrossAxis === 'x' ? input.width : input.depth : result.walls[side].run.to - result.walls[side].run.from);
+        }
+    }
+});
+
+test('overall is the cover and the engagement where there is a tongue, the cover where there is none', () => {
+    for (const job of jobs) {
+        for (const { panel, tongue } of panelSchedule(job)) expect(panel.overall - panel.cover).toBe(tongue === undefined ? 0 : job.results.shell!.input.system.engagement);
+    }
+});
+
+test('as the shop reads it: the front wall counts from the right wall, which is on the left hand inside', () => {
+    const [table] = panelTables(jobs[0]!);
+    const rows = table!.rows.map(row => row.cells.map(({ text }) => text).join(' | '));
+    expect(rows.slice(0, 4)).toEqual([
+        'FRONT-1 | front | 0" | outside of the right wall | module | 18" | 18" | 78 3/4" | 3 3/4" | none | ',
+        'FRONT-2 | front | 18" | outside of the right wall | module | 12" | 12 3/8" | 78 3/4" | 3 3/4" | left edge | ',
+        'FRONT-3 | front | 30" | outside of the right wall | door section | 30" | 30 3/8" | 78 3/4" | 3 3/4" | left edge | door entry',
+        'FRONT-4 | front | 60" | outside of the right wall | module | 24" | 24 3/8" | 78 3/4" | 3 3/4" | left edge | vent exhaust',
+    ]);
+    expect(rows.at(-1)).toBe('CEILING-4 | ceiling | 61 1/2" | outside of the back wall | module | 18" | 18 3/8" | 84" | 3 3/4" | toward CEILING-3 | ');
+    expect(rows.filter(row => row.includes('door entry'))).toHaveLength(1);
+    expect(rows.filter(row => row.includes('vent intake')).every(row => row.startsWith('RIGHT-'))).toBe(true);
+});
+
+test('a side that does not close is named, not left out in silence', async () => {
+    const text = exampleText('birch-point.hotroom');
+    const [job] = (await analyzeText(text.replace('from      left 23 7/8"', 'from      left 5 3/8"'))).jobs;
+    const [table] = panelTables(job!);
+    expect(table!.footer).toContain('Without panels, because it does not close: front wall.');
+    expect(table!.rows.some(row => row.cells[0]!.text.startsWith('FRONT'))).toBe(false);
+});
+test('no shell, no schedule', async () => {
+    const [job] = (await analyzeText('job j {\n}')).jobs;
+    expect(panelTables(job!)).toEqual([]);
+});
