@@ -1,6 +1,7 @@
 import type { Length } from '../core/length.js';
 import { isMetric, showLength, type LengthUnit } from '../core/show.js';
 import { goodPractice } from '../rule-sets/good-practice.js';
+import { showAtLeast, showAtMost } from './rounding.js';
 import { strictest, type ClauseKey, type Condition, type Governing, type RuleSet } from '../rule-sets/index.js';
 
 /**
@@ -13,8 +14,11 @@ export const governing = <K extends ClauseKey>(ruleSets: readonly RuleSet[], key
 /** What common practice alone says of a key. */
 export const practised = <K extends ClauseKey>(key: K): Governing<K> | undefined => strictest([goodPractice], key);
 
-/** A required length as a message has it: exactly in the designer's unit, else in its own with the designer's beside it, `500 mm (≈19 11/16")`. */
-export function showRequired(length: Length, unit: LengthUnit): string {
+/**
+ * A required length as a message has it: exactly in the designer's unit, else in its own with the designer's beside it, `500 mm (≈19 11/16")`, rounded
+ * up where it is the least and down where it is the most.
+ */
+export function showRequired(length: Length, unit: LengthUnit, bound: 'least' | 'most' = 'least'): string {
     const text = showLength(length, unit);
-    return text.startsWith('≈') ? `${showLength(length, isMetric(unit) ? 'in' : 'mm')} (${showLength(length, unit, 'drawing')})` : text;
+    return text.startsWith('≈') ? `${showLength(length, isMetric(unit) ? 'in' : 'mm')} (${bound === 'least' ? showAtLeast(length, unit) : showAtMost(length, unit)})` : text;
 }

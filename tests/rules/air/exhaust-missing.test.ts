@@ -6,7 +6,7 @@ import { checkFindings } from '../../support/check.js';
 test('is practice for a dwelling with an electric heater', () => checkFindings(rule, `
     // without vent exhaust
     room {
-    //@ 1-5 warning: The room has no exhaust; an opening is needed low and across the room from the heater (common practice, no source). Add vent exhaust there.
+    //@ 1-5 warning: The room has no exhaust; an opening is needed low and across the room from the heater (common practice, no source). Write a block such as vent exhaust on left { size …; from front …; bottom …; air … } there.
         system    Skerry
         width     84"
         depth     79 1/2"
@@ -19,7 +19,7 @@ test('is asked for by the text for other buildings', () => checkFindings(rule, `
     // without vent exhaust
     rules us_commercial
     room {
-    //@ 1-5 error: The room has no exhaust; an opening of 4" x 8" or more is needed near the top of the door (IMC 2018, 914.5). Add vent exhaust there.
+    //@ 1-5 error: The room has no exhaust; an opening of 4" x 8" or more is needed near the top of the door (IMC 2018, 914.5). Write a block such as vent exhaust on left { size …; from front …; bottom …; air … } there.
         system    Skerry
         width     84"
         depth     79 1/2"

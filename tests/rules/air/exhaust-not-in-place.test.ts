@@ -29,7 +29,7 @@ test('tells what practice wants where no text speaks', () => checkFindings(rule,
     vent exhaust on front {
         size      8" x 4"
         from      left 3"
-        //        ^^^^^^^ info: Vent exhaust is high on the front wall; low and across the room from the heater is the usual place (common practice, no source). Move it down, unless a local text wants it elsewhere.
+        //        ^^^^^^^ info: Vent exhaust is high on the front wall; low and across the room from the heater, ≈52 17/32" or more from it, is the usual place (common practice, no source; across is read as half the diagonal of the room). Move it down, unless a local text wants it elsewhere.
         below_ceiling 3"
         air       room
     }
@@ -39,7 +39,7 @@ test('measures the way from the heater', () => checkFindings(rule, `
     vent exhaust on front {
         size      8" x 4"
         from      left 8"
-        //        ^^^^^^^ info: Vent exhaust is ≈48 3/16" from the heater on the front wall; low and across the room from the heater is the usual place (common practice, no source). Move it away from the heater, unless a local text wants it elsewhere.
+        //        ^^^^^^^ info: Vent exhaust is ≈48 5/32" from the heater on the front wall; low and across the room from the heater, ≈52 17/32" or more from it, is the usual place (common practice, no source; across is read as half the diagonal of the room). Move it away from the heater, unless a local text wants it elsewhere.
         bottom    4"
         air       room
     }

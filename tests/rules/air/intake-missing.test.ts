@@ -6,7 +6,7 @@ import { checkFindings } from '../../support/check.js';
 test('reports the room and what is open under the door', () => checkFindings(rule, `
     // without vent intake
     room {
-    //@ 1-5 warning: The room has no intake; fresh air from a clean source is needed near the heater (common practice, no source). Under the doors 12 in2 are open. Add vent intake, low by the heater.
+    //@ 1-5 warning: The room has no intake; fresh air from a clean source is needed near the heater (common practice, no source). Under the doors 12 in2 are open. Write a block such as vent intake on right { size …; behind stove; bottom …; air … }, low by the heater.
         system    Skerry
         width     84"
         depth     79 1/2"

@@ -5,7 +5,7 @@ import { checkFindings } from '../../support/check.js';
 // The clear opening of the door begins 23 7/8" from the left wall.
 test('reports the bench and how far the door would have to move', () => checkFindings(rule, `
     bench lower on left {
-    //@ 1-12 error: Bench lower covers 3 1/8" x 18" of door entry (along the front wall x up). Move the door 3 1/8" toward the right wall, or make the bench shallower or shorter.
+    //@ 1-12 error: Bench lower covers 3 1/8" of the width and 18" of the height of door entry. Move the door 3 1/8" toward the right wall, or make the bench shallower or shorter.
         build     Slatted
         top       18"
         depth     27"

@@ -6,7 +6,7 @@ import { checkFindings } from '../../support/check.js';
 test('reports the bench that closes the vent', () => checkFindings(rule, `
     vent low on back { role exhaust; size 8" x 4"; from left 12"; bottom 33" }
     bench upper on back { build Slatted; top 37"; depth 20" }
-    //@ 1-12 warning: Bench upper covers 8" x 4" of vent low (along the back wall x up). Set the vent below or above the slats, bearers and rails of the bench.
+    //@ 1-12 warning: Bench upper covers 8" of the width and 4" of the height of vent low. Set the vent below or above the slats, bearers and rails of the bench.
 `));
 
 test('accepts a vent that ends below the rails', () => checkFindings(rule, `

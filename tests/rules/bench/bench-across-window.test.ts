@@ -6,7 +6,7 @@ import { checkFindings } from '../../support/check.js';
 test('reports the bench that stands before the glass', () => checkFindings(rule, `
     window view on back { model View18; from left 28"; sill 30" }
     bench upper on back { build Slatted; top 37"; depth 20" }
-    //@ 1-12 info: Bench upper covers 18" x 5 3/4" of window view (along the back wall x up). Raise the sill of the window over the top of the bench.
+    //@ 1-12 info: Bench upper covers 18" of the width and 5 3/4" of the height of window view. Raise the sill of the window over the top of the bench.
 `));
 
 test('accepts a sill at the top of the bench', () => checkFindings(rule, `

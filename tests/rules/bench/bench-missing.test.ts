@@ -4,7 +4,7 @@ import { checkFindings } from '../../support/check.js';
 
 test('reports a room without a bench', () => checkFindings(rule, `
     room {
-    //@ 1-5 info: The job has no bench (common practice, no source). Add one such as bench upper on back, or leave it so if the benches come from elsewhere.
+    //@ 1-5 info: The job has no bench (common practice, no source). Write a block such as bench upper on back { build …; top …; depth … }, or leave it so if the benches come from elsewhere.
         system    Skerry
         width     84"
         depth     79 1/2"

@@ -1,11 +1,11 @@
 import { test } from 'vitest';
 import { circuitMissing as rule } from '../../../language/src/rules/electrical/circuit-missing.js';
-import { checkFindings } from '../../support/check.js';
+import { checkFindings, checkFix } from '../../support/check.js';
 
 test('names what cannot be worked out', () => checkFindings(rule, `
     // without circuit stove_feed
     heater stove on right {
-    //@ 1-13 info: Heater stove has no circuit block; the schedule cannot be completed for want of: the run from the panel to the heater, with the ambient temperature of each segment; length of the run, for the voltage drop; where the disconnecting means is. Add circuit stove_feed with feeds stove and a segment for each stretch of the run.
+    //@ 1-13 💡 info: Heater stove has no circuit block; the schedule cannot be completed for want of: the run from the panel to the heater, with the ambient temperature of each segment; length of the run, for the voltage drop; where the disconnecting means is. Write circuit stove_feed { feeds stove; disconnect_in_sight …; segment wall { length …; ambient … } }, a segment for each stretch of the run.
         model     Tarn60
         from      front 8"
         guard     yes
@@ -22,4 +22,12 @@ test('stays silent while the circuit is being typed', () => checkFindings(rule, 
     circuit stove_feed {
         feeds
     }
+`));
+
+test('a fix adds the block, whose own lacks are told then', () => checkFix(rule, `
+    // without circuit stove_feed
+    heater stove on right { model Tarn60; from front 8"; guard yes }
+`, `
+    heater stove on right { model Tarn60; from front 8"; guard yes }
+        circuit stove_feed { feeds stove }
 `));

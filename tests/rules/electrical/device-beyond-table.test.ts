@@ -15,7 +15,7 @@ test('reports the model: 60 kW at 240 V is 250 A', () => checkFindings(rule, `
     }
     heater stove on right {
         model     Hall
-        //        ^^^^ error: Heater stove needs a device of 250 A or more; the standard ratings end below that (IEC 60898-1 2015, 5.3.2). Look at the power and the supply, or have it fed by several circuits. A licensed electrician confirms it and does the work.
+        //        ^^^^ error: Heater stove needs a device of 250 A or more; the standard ratings end at 100 A (IEC 60898-1 2015, 5.3.2). Look at the power and the supply, or have it fed by several circuits. A licensed electrician confirms it and does the work.
         from      front 8"
         guard     yes
     }

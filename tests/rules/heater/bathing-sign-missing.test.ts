@@ -7,7 +7,7 @@ test('reports the job', async () => {
     const source = withStandardJob('// without sign bathing');
     const findings = await findingsOf(rule, source);
     expect(findings.map(({ at, severity, message }) => [source.slice(at.start, at.end), severity, message])).toEqual([
-        ['job standard', 'hint', 'No sign says how to bathe; one is usually packed with the room (common practice, no source). Add a sign with says bathing.'],
+        ['job standard', 'hint', 'No sign says how to bathe; one is usually packed with the room (common practice, no source). Write sign bathing { says bathing; stands outside }.'],
     ]);
 });
 

@@ -29,7 +29,7 @@ test('a manual in other units keeps its own figure', () => checkFindings(rule, `
     heater stove on right {
         model     Loch60
         from      front 3"
-        //        ^^^^^^^^ 💡 error: The front wall is 3" beside heater stove; 80 mm (≈3 1/8") is needed (Loch 60 installation sheet, demo edition 1). Its near side clears everything at 80 mm to 414.4 mm from the front wall.
+        //        ^^^^^^^^ 💡 error: The front wall is 3" beside heater stove; 80 mm (≈3 5/32") is needed (Loch 60 installation sheet, demo edition 1). Its near side clears everything at 80 mm to 414.4 mm from the front wall.
         guard     yes
         backing   1 1/2"
     }

@@ -5,7 +5,7 @@ import { checkFindings, checkFix } from '../../support/check.js';
 test('reports the heater', () => checkFindings(rule, `
     // without control
     heater stove on right {
-    //@ 1-13 💡 error: Heater stove has no control; its manual puts one outside the room (Tarn 60 installation sheet, demo edition 2). Add it.
+    //@ 1-13 💡 error: Heater stove has no control; its manual puts one outside the room (Tarn 60 installation sheet, demo edition 2). Write a block such as control on front { stands outside; height …; timer … }.
         model     Tarn60
         from      front 8"
         guard     yes
@@ -54,5 +54,5 @@ test('a fix adds it', () => checkFix(rule, `
         guard     yes
         backing   1 1/2"
     }
-        control { stands outside }
+        control on front { stands outside }
 `));

@@ -7,7 +7,7 @@ test('reports the job', async () => {
     const source = withStandardJob('// without heater stove\n// without circuit stove_feed\n// without vent intake');
     const findings = await findingsOf(rule, source);
     expect(findings.map(({ at, severity, message }) => [source.slice(at.start, at.end), severity, message])).toEqual([
-        ['job standard', 'warning', 'Job standard has no heater, so clearances, sensor, circuit and air are not checked. Add the heater and the wall it stands on.'],
+        ['job standard', 'warning', 'Job standard has no heater, so clearances, sensor, circuit and air are not checked. Write a block such as heater stove on right { model …; from front …; guard yes }, its model named in a catalogue this file uses.'],
     ]);
 });
 

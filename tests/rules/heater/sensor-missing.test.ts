@@ -5,7 +5,7 @@ import { checkFindings, checkFix } from '../../support/check.js';
 test('reports the heater and where the sensor goes', () => checkFindings(rule, `
     // without sensor
     heater stove on right {
-    //@ 1-13 💡 error: Heater stove has no sensor; its thermostat is not built in and needs one (Tarn 60 installation sheet, demo edition 2). It goes 6" or less below the ceiling on the right wall.
+    //@ 1-13 💡 error: Heater stove has no sensor; its thermostat is not built in and needs one (Tarn 60 installation sheet, demo edition 2). It goes 6" or less below the ceiling on the right wall. Write sensor on right { centre from front 16"; below_ceiling 6" }.
         model     Tarn60
         from      front 8"
         guard     yes

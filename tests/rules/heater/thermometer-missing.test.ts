@@ -7,7 +7,7 @@ test('reports the job', async () => {
     const source = withStandardJob('// without thermometer');
     const findings = await findingsOf(rule, source);
     expect(findings.map(({ at, severity, message }) => [source.slice(at.start, at.end), severity, message])).toEqual([
-        ['job standard', 'info', 'The room has no thermometer; one is usual (common practice, no source). Put it 6" below the ceiling, away from the heater.'],
+        ['job standard', 'info', 'The room has no thermometer; one is usual (common practice, no source). Write a block such as thermometer on left { from front … }: it goes 6" below the ceiling, away from the heater.'],
     ]);
 });
 

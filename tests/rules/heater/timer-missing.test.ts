@@ -18,7 +18,7 @@ test('warns where common practice alone wants one', () => checkFindings(rule, `
         backing   1 1/2"
     }
     control on front {
-    //@ 1-8 warning: No timer is stated for heater stove, neither at a control nor by Odd sheet (fictional); one is needed (common practice, no source). Write timer and its longest time at the control.
+    //@ 1-8 warning: No timer is stated for heater stove, neither at a control nor by Odd sheet (fictional); one is needed (common practice, no source). Write timer and its longest time at the control, such as timer 60 min.
         stands    outside
         height    54"
     }
@@ -42,7 +42,7 @@ test('a code that wants one makes it an error', () => checkFindings(rule, `
         backing   1 1/2"
     }
     control on front {
-    //@ 1-8 error: No timer is stated for heater stove, neither at a control nor by Odd sheet (fictional); one is needed (CSA C22.1 2021, 62-222 4)). Write timer and its longest time at the control.
+    //@ 1-8 error: No timer is stated for heater stove, neither at a control nor by Odd sheet (fictional); one is needed (CSA C22.1 2021, 62-222 4)). Write timer and its longest time at the control, such as timer 60 min.
         stands    outside
         height    54"
     }

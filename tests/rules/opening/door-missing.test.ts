@@ -4,7 +4,7 @@ import { checkFindings } from '../../support/check.js';
 
 test('reports a room without a door', () => checkFindings(rule, `
     room {
-    //@ 1-5 error: The job has no door; one is needed. Add a block such as door entry on front with its model, place and hinge.
+    //@ 1-5 error: The job has no door; one is needed. Write a block such as door entry on front { model …; from left …; hinge left }, its model named in a catalogue this file uses.
         system    Skerry
         width     84"
         depth     79 1/2"

@@ -6,7 +6,7 @@ test('reports the place of the heater', () => checkFindings(rule, `
     heater stove on right {
         model     Tarn60
         centre    from front 24"
-        //        ^^^^^^^^^^^^^^ warning: The joint between RIGHT-2 and RIGHT-3 falls inside the fastening zone of heater stove; the zone has to lie inside one panel (common practice, no source). Move the heater along the right wall until the zone clears the joint.
+        //        ^^^^^^^^^^^^^^ warning: The joint between RIGHT-2 and RIGHT-3 lies 24" from the front wall, inside the fastening zone of heater stove, 17" to 31"; the zone has to lie inside one panel (common practice, no source). Move the heater 7" toward the front wall, or 7" away from it.
         guard     yes
     }
 `));

@@ -6,7 +6,7 @@ import { withStandardJob } from '../../support/standard-job.js';
 test('reports the job, so that a job without a room does not pass as sound', async () => {
     const source = withStandardJob('// without room');
     expect((await findingsOf(rule, source)).map(({ at, severity, message }) => [source.slice(at.start, at.end), severity, message])).toEqual([
-        ['job standard', 'error', 'The job has no room, so nothing of it was checked (everything is worked out from the shell of the room). Write a room block with its system, width, depth and height.'],
+        ['job standard', 'error', 'The job has no room, so nothing of it was checked (everything is worked out from the shell of the room). Write room { system …; width …; depth …; height … }, the system named in a catalogue this file uses.'],
     ]);
 });
 

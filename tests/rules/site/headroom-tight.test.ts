@@ -7,7 +7,7 @@ test('reports a shortfall under 1/16"', () => checkFindings(rule, `
         width     96"
         depth     108"
         ceiling   86 13/16"
-        //        ^^^^^^^^^ info: The place is 86 13/16" high and ≈86 27/32" is needed to put the room up, because the leaves of CEILING-1 and CEILING-2 rise while their joint is interlocked; the shortfall is under 1/16" (common practice, no source). Tell the crew to keep shims low.
+        //        ^^^^^^^^^ info: The place is 86 13/16" high and ≈86 7/8" is needed to put the room up, because the leaves of CEILING-1 and CEILING-2 rise while their joint is interlocked; the shortfall is under 1/16" (common practice, no source). Tell the crew to keep shims low.
         floor     tile
         free      front, right
     }

@@ -7,7 +7,7 @@ test('reports the job that says nothing of its place', async () => {
     const source = withStandardJob('// without site');
     const findings = await findingsOf(rule, source);
     expect(findings.map(({ at, severity, message }) => [source.slice(at.start, at.end), severity, message])).toEqual([
-        ['job standard', 'info', 'The job has no site, so fit, headroom, way in, floor and supply are not checked (common practice, no source). Write a site block with the measured place.'],
+        ['job standard', 'info', 'The job has no site, so fit, headroom, way in, floor and supply are not checked (common practice, no source). Write the measured place, as site { width …; depth …; ceiling …; floor …; free …; doorway …; supply …; capacity … }.'],
     ]);
 });
 

@@ -7,7 +7,7 @@ test('reports the lowest measure with what decides it', () => checkFindings(rule
         width     96"
         depth     108"
         ceiling   7'1", 7'6"
-        //        ^^^^^^^^^^ error: The place is 85" high; ≈86 27/32" is needed to put the room up, because the leaves of CEILING-1 and CEILING-2 rise while their joint is interlocked (panels need height while they are put up). Make the room lower, or its ceiling of other panels.
+        //        ^^^^^^^^^^ error: The place is 85" high; ≈86 7/8" is needed to put the room up, because the leaves of CEILING-1 and CEILING-2 rise while their joint is interlocked (panels need height while they are put up). Make the room lower, or its ceiling of other panels.
         floor     tile
         free      front, right
     }

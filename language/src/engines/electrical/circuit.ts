@@ -72,7 +72,7 @@ export type CircuitProblem = { readonly weight: 'problem' | 'info'; readonly cit
     | { readonly kind: 'not-subdivided'; readonly currentA: number; readonly sets: number; readonly setA: number; readonly limitA: number }
     | { readonly kind: 'ambient-beyond-table'; readonly segment: string; readonly ambientC: number; readonly conductorC: number }
     | { readonly kind: 'conductor-beyond-table'; readonly neededA: number }
-    | { readonly kind: 'device-beyond-table'; readonly neededA: number }
+    | { readonly kind: 'device-beyond-table'; readonly neededA: number; readonly largestA: number }
     | { readonly kind: 'disconnect-not-in-sight' }
     | { readonly kind: 'voltage-drop-high'; readonly share: number; readonly limit: number }
     | { readonly kind: 'outside-heater-standard'; readonly what: 'power' | 'voltage'; readonly value: number; readonly limit: number }

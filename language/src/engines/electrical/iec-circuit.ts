@@ -5,7 +5,7 @@ import { compareConductors, mm2, mm2Sizes, showConductor, type Mm2 } from './con
 import { isAtMost, matchSupply, type SupplyMatch } from './current.js';
 import type { CircuitConductor, CircuitProblem, CircuitResult, ExistingCircuit, HeaterSupply, RunSegment, SiteSupply, VoltageDrop } from './circuit.js';
 import {
-    ambientFactor, ambientFactorCitation, capacityAt30C, capacityCitation, hotCopperOhmMm2PerM, insulationC, nextPreferredDevice, preferredCitation, protectiveEarth,
+    ambientFactor, ambientFactorCitation, capacityAt30C, capacityCitation, hotCopperOhmMm2PerM, insulationC, largestPreferredDevice, nextPreferredDevice, preferredCitation, protectiveEarth,
     protectiveEarthCitation, resistivityCitation, type InstallationMethod, type Insulation,
 } from './iec-tables.js';
 import { capacityProblems, figureStep, heaterLoad, manualCitation, manualDeviceProblems, notes, showA, showPercent, showV, wordStep, type Notes } from './steps.js';
@@ -49,7 +49,7 @@ export function iecCircuit(input: IecCircuitInput): CircuitResult {
     out.problems.push(...standardProblems(match), ...(isUsable ? capacityProblems(supply, currentA, coordinationCitation) : []));
 
     const deviceA = nextPreferredDevice(currentA);
-    if (deviceA === undefined) out.problems.push({ kind: 'device-beyond-table', weight: 'problem', citation: preferredCitation, neededA: currentA });
+    if (deviceA === undefined) out.problems.push({ kind: 'device-beyond-table', weight: 'problem', citation: preferredCitation, neededA: currentA, largestA: largestPreferredDevice });
     else {
         out.steps.push(figureStep({
             key: 'device', label: 'Overcurrent device', value: deviceA, unit: 'A', formula: 'next preferred rating ≥ I', inputs: { I: showA(currentA) }, citation: preferredCitation,

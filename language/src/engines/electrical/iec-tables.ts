@@ -83,6 +83,8 @@ export const ambientFactor = (ambientC: number, insulation: Insulation): number 
 
 const preferredRatings = [6, 10, 13, 16, 20, 25, 32, 40, 50, 63, 80, 100] as const;
 export const preferredCitation = iec60898.fromMemory('5.3.2', 'Preferred rated currents of circuit-breakers.');
+/** The largest of them, A. */
+export const largestPreferredDevice: number = Math.max(...preferredRatings);
 /** Smallest preferred rating of at least `amperes`; `undefined` above 100 A. Source: IEC 60898-1, from memory. */
 export const nextPreferredDevice = (amperes: number): number | undefined => preferredRatings.find(rating => amperes <= rating + rating * 1e-9);
 

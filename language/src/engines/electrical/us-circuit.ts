@@ -8,7 +8,7 @@ import { existingUsCircuit } from './us-existing.js';
 import { capacityProblems, figureStep, heaterLoad, manualCitation, manualDeviceProblems, notes, showA, showPercent, showV, wordStep, type Notes } from './steps.js';
 import { correctRun, thinnestByTerminals, thinnestFor, usableAmpacity, type UsConditions } from './us-conductor.js';
 import {
-    ampacityCitation, equipmentGround, groundCitation, grownGround, isSmallConductor, nextSizeUpCitation, nextStandardDevice, ohmsPer1000Feet, olderAmpacity,
+    ampacityCitation, equipmentGround, groundCitation, grownGround, isSmallConductor, largestStandardDevice, nextSizeUpCitation, nextStandardDevice, ohmsPer1000Feet, olderAmpacity,
     ratingsCitation, resistanceCitation, smallConductorCitation, type Column, type Stranding,
 } from './us-tables.js';
 import { dropOverFeet, runLength } from './voltage-drop.js';
@@ -93,7 +93,7 @@ export function usCircuit(input: UsCircuitInput): CircuitResult {
 function chooseDevice(heater: HeaterSupply, designCurrentA: number, out: Notes): number | undefined {
     const deviceA = nextStandardDevice(designCurrentA);
     if (deviceA === undefined) {
-        out.problems.push({ kind: 'device-beyond-table', weight: 'problem', citation: ratingsCitation, neededA: designCurrentA });
+        out.problems.push({ kind: 'device-beyond-table', weight: 'problem', citation: ratingsCitation, neededA: designCurrentA, largestA: largestStandardDevice });
         return undefined;
     }
     out.steps.push(figureStep({

@@ -50,6 +50,8 @@ const standardRatings = [
 ] as const;
 export const ratingsCitation = nec('240.6(A)', 'Standard ampere ratings of fuses and inverse-time circuit breakers.');
 
+/** The largest of them, A. */
+export const largestStandardDevice: number = Math.max(...standardRatings);
 /** Smallest standard rating of at least `amperes`; `undefined` above 6000 A. Source: NEC 2023, 240.6(A). */
 export const nextStandardDevice = (amperes: number): number | undefined => standardRatings.find(rating => amperes <= rating + rating * 1e-9);
 

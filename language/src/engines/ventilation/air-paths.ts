@@ -1,6 +1,6 @@
 import type { Citation } from '../../core/citation.js';
 import { gapBetween, type InsideSize, type Interval, type Wall } from '../../core/geometry.js';
-import { inches, type Area, type Length } from '../../core/length.js';
+import { inches, rootUp, type Area, type Length } from '../../core/length.js';
 import type { PlacedHeater } from '../heater/casing.js';
 import type { Door } from '../openings/door.js';
 import { ventToHeater, type Vent, type VentRole } from './vents.js';
@@ -42,6 +42,8 @@ export interface ExhaustPlace {
         readonly wall: Wall;
         /** Square of the shortest distance in plan from casing to opening; it is met at half the diagonal of the room or more. */
         readonly planDistanceSquared: bigint;
+        /** Half the diagonal of the room in plan, rounded up to a tick: the least distance that counts as across it. */
+        readonly leastPlanDistance: Length;
         readonly isAcross: boolean;
         /** Its middle is in the lower half of the room. */
         readonly isLow: boolean;
@@ -65,12 +67,14 @@ export function exhaustPlace(vent: Vent, heater: PlacedHeater, doors: readonly D
             isMet: fromDoorTop !== undefined && fromDoorTop <= ventPractice.nearDoorTop,
             ...(fromDoorTop !== undefined && { fromDoorTop }),
         },
-        acrossTheRoom: { wall: vent.wall, planDistanceSquared, isAcross, isLow, isMet: isAcross && isLow },
+        acrossTheRoom: { wall: vent.wall, planDistanceSquared, leastPlanDistance: halfDiagonal(inside), isAcross, isLow, isMet: isAcross && isLow },
         citation: { kind: 'practice', text: 'near the top of the door is within 12" of its head; across the room is half the diagonal or more from the heater, not on its wall, in the lower half' },
     };
 }
 
 const square = (length: Length): bigint => BigInt(length) ** 2n;
+/** The root of a quarter of the sum, so that nothing is lost to halving a rounded root. */
+const halfDiagonal = ({ width, depth }: InsideSize): Length => rootUp((square(width) + square(depth) + 3n) / 4n);
 const middleTwice = ({ from, to }: Interval): number => from + to;
 
 /** A way for the air from an intake to an exhaust that passes the room by. */

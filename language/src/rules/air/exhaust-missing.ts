@@ -29,8 +29,8 @@ export const exhaustMissing = defineRule({
         const citation = size?.clause.citation ?? place?.clause.citation ?? practice;
         yield {
             at: job.room.head, severity: isPublished ? 'error' : 'warning',
-            message: `The room has no exhaust; ${size ? `an opening of ${showFigure(size.figure, job.unit)} or more` : 'an opening'} is needed ${placeWords(place?.figure.value ?? 'across_the_room_low')} (${showCitation(citation)}). Add vent exhaust there.`,
-            citation, subject: 'air.exhaust', ...(size && { required: inWords(showFigure(size.figure, job.unit)) }),
+            message: `The room has no exhaust; ${size ? `an opening of ${showFigure(size.figure, job.unit)} or more` : 'an opening'} is needed ${placeWords(place?.figure.value ?? 'across_the_room_low')} (${showCitation(citation)}). Write a block such as vent exhaust on left { size …; from front …; bottom …; air … } there.`,
+            citation, measured: inWords('none'), required: inWords(size ? showFigure(size.figure, job.unit) : placeWords(place?.figure.value ?? 'across_the_room_low')), subject: 'air.exhaust',
         };
     },
 });

@@ -1,12 +1,13 @@
-import { inWords, type Finding, type Fix } from '../../core/finding.js';
+import { inWords, lengthFigure, type Finding, type Fix } from '../../core/finding.js';
 import { showCitation } from '../../core/citation.js';
 import { extent } from '../../core/geometry.js';
 import { minus, plus, rootDown, shortest, type Length } from '../../core/length.js';
-import { showLength } from '../../core/show.js';
 import type { AssembledVent } from '../../assembly/air.js';
 import { ventPractice, type ExhaustPlace } from '../../engines/ventilation/air-paths.js';
 import { imc, practice } from '../../rule-sets/documents.js';
 import { showConflict } from '../../rule-sets/index.js';
+import { isRoomOverfull, isVentAstray } from '../astray.js';
+import { showAtLeast, showAtMost } from '../rounding.js';
 import { defineRule, type RuleInput } from '../rule.js';
 import { alongSpan, exhausts, governs, heightSpan, placeWords, setLowerEdge, ventTitle } from './air-findings.js';
 
@@ -25,7 +26,7 @@ export const exhaustNotInPlace = defineRule({
         const rule = governs(input, 'vent.opening-place');
         const placed = exhausts(input).flatMap(vent => vent.exhaust ? [{ ...vent, exhaust: vent.exhaust }] : []);
         const [first] = placed;
-        if (!rule || !first || placed.some(({ exhaust }) => isAt(exhaust, rule.figure.value))) return;
+        if (!rule || !first || placed.some(isVentAstray) || isRoomOverfull(input) || placed.some(({ exhaust }) => isAt(exhaust, rule.figure.value))) return;
         const source = showCitation(rule.clause.citation);
         const conflicts = rule.conflicts.map(conflict => ` ${showConflict(conflict, input.job.unit)}`).join('');
         const isNearDoor = rule.figure.value === 'near_top_of_door';
@@ -35,8 +36,8 @@ export const exhaustNotInPlace = defineRule({
             severity: rule.clause.citation.kind === 'standard' ? 'warning' : 'info',
             message: isNearDoor
                 ? `${ventTitle(first.block)} is ${fromDoor(first.exhaust, input)}; near the top of the door is where the opening is wanted (${source}; near is read as within ${input.show(ventPractice.nearDoorTop)}, common practice, no source).${conflicts} ${cure?.text ?? 'Move it to the wall of the door, or ask the local authority.'}`
-                : `${ventTitle(first.block)} is ${fromHeater(first.exhaust, input)}; low and across the room from the heater is the usual place (${source}). Move it ${moves(first.exhaust)}, unless a local text wants it elsewhere.`,
-            citation: rule.clause.citation, required: inWords(placeWords(rule.figure.value)), subject: `${first.name}.lower_edge`, fixes: cure?.fixes ?? [],
+                : `${ventTitle(first.block)} is ${fromHeater(first.exhaust, input)}; low and across the room from the heater, ${showAtLeast(first.exhaust.acrossTheRoom.leastPlanDistance, input.job.unit)} or more from it, is the usual place (${source}; across is read as half the diagonal of the room). Move it ${moves(first.exhaust)}, unless a local text wants it elsewhere.`,
+            citation: rule.clause.citation, ...(isNearDoor ? doorFigures(first.exhaust) : heaterFigures(first.exhaust)), subject: `${first.name}.lower_edge`, fixes: cure?.fixes ?? [],
         };
     },
 });
@@ -44,10 +45,20 @@ export const exhaustNotInPlace = defineRule({
 /** Whether an exhaust is at a place as a rule set words it. */
 export const isAt = ({ nearTopOfDoor, acrossTheRoom }: ExhaustPlace, place: string): boolean => place === 'near_top_of_door' ? nearTopOfDoor.isMet : acrossTheRoom.isMet;
 
+type Figures = Required<Pick<Finding, 'measured' | 'required'>>;
+const doorFigures = ({ vent, nearTopOfDoor: { fromDoorTop } }: ExhaustPlace): Figures => fromDoorTop === undefined
+    ? { measured: inWords(`on the ${vent.wall} wall`), required: inWords(placeWords('near_top_of_door')) }
+    : { measured: lengthFigure(fromDoorTop), required: lengthFigure(ventPractice.nearDoorTop) };
+const heaterFigures = ({ vent, acrossTheRoom: { planDistanceSquared, leastPlanDistance, isAcross } }: ExhaustPlace): Figures => isAcross
+    ? { measured: lengthFigure(vent.lowerEdge), required: inWords('in the lower half of the room') }
+    : rootDown(planDistanceSquared) < leastPlanDistance
+        ? { measured: lengthFigure(rootDown(planDistanceSquared)), required: lengthFigure(leastPlanDistance) }
+        : { measured: inWords('on the wall of the heater'), required: inWords('on another wall') };
+
 const fromDoor = ({ vent, nearTopOfDoor: { fromDoorTop } }: ExhaustPlace, { show }: RuleInput): string =>
     fromDoorTop === undefined ? `on the ${vent.wall} wall, away from the door` : `${show(fromDoorTop)} from the top of the door`;
 function fromHeater({ vent, acrossTheRoom: { planDistanceSquared, isAcross, isLow } }: ExhaustPlace, { job }: RuleInput): string {
-    const far = showLength(rootDown(planDistanceSquared), job.unit, 'drawing');
+    const far = showAtMost(rootDown(planDistanceSquared), job.unit);
     return isAcross ? `high on the ${vent.wall} wall` : `${far} from the heater on the ${vent.wall} wall${isLow ? '' : ', and high'}`;
 }
 

@@ -5,6 +5,7 @@ import type { AssembledVent } from '../../assembly/air.js';
 import { practice } from '../../rule-sets/documents.js';
 import type { Span } from '../../core/span.js';
 import type { Size } from '../../vocabulary/values.js';
+import { isVentAstray } from '../astray.js';
 import { defineRule, type RuleInput } from '../rule.js';
 import { governs, isOpen, roleOf, showArea, showOpening, ventTitle } from './air-findings.js';
 
@@ -23,7 +24,7 @@ export const exhaustSmallerThanIntake = defineRule({
         const { air } = input.results;
         const rule = governs(input, 'vent.exhaust-not-less');
         // Everything about the openings has to be known, and none of them shut, before their sums say anything.
-        if (!air || !rule?.figure.value || air.paths.isExhaustNoSmaller !== false || input.job.vents.some(vent => !vent.isWhole || !isOpen(vent))) return;
+        if (!air || !rule?.figure.value || air.paths.isExhaustNoSmaller !== false || input.job.vents.some(vent => !vent.isWhole || !isOpen(vent)) || air.vents.some(isVentAstray)) return;
         const of = (role: 'intake' | 'exhaust'): readonly AssembledVent[] => air.vents.filter(({ block }) => roleOf(block) === role);
         const [outs, ins] = [of('exhaust'), of('intake')];
         const [first] = outs;

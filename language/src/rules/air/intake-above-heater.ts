@@ -1,6 +1,7 @@
 import { lengthFigure, type Finding } from '../../core/finding.js';
 import { practice } from '../../rule-sets/documents.js';
 import { showCitation } from '../../core/citation.js';
+import { isVentAstray } from '../astray.js';
 import { defineRule } from '../rule.js';
 import { governs, heightSpan, isOpen, ventTitle } from './air-findings.js';
 
@@ -23,7 +24,7 @@ export const intakeAboveHeater = defineRule({
         const intakes = (input.results.air?.vents ?? []).filter(({ vent, block }) => vent?.role === 'intake' && isOpen(block));
         const high = intakes.flatMap(({ block, name, vent, position }) => vent && position?.isBelowHeaterTop === false ? [{ block, name, vent }] : []);
         const [first] = high;
-        if (!first || high.length < intakes.length) return;
+        if (!first || high.length < intakes.length || intakes.some(isVentAstray)) return;
         yield {
             at: heightSpan(first.block),
             message: `${ventTitle(first.block)} has its lower edge ${input.show(first.vent.lowerEdge)} over the floor; the top of heater ${heater.name} is at ${input.show(heater.onWall.v.to)}, and air that only the heat moves comes in below that (${showCitation(citation)}). Lower it, unless a fan draws the air out.`,

@@ -2,6 +2,7 @@ import { lengthFigure, type Finding } from '../../core/finding.js';
 import { showCitation } from '../../core/citation.js';
 import { showLength } from '../../core/show.js';
 import { practice } from '../../rule-sets/documents.js';
+import { isVentAstray } from '../astray.js';
 import { defineRule } from '../rule.js';
 import { alongSpan, governs, isOpen, nearHeater, ventTitle } from './air-findings.js';
 
@@ -21,7 +22,7 @@ export const intakeFarFromHeater = defineRule({
         const intakes = (input.results.air?.vents ?? []).filter(({ vent, block }) => vent?.role === 'intake' && isOpen(block));
         const far = intakes.flatMap(({ block, name, position }) => position?.toHeater === undefined ? [] : [{ block, name, away: position.toHeater }]);
         const [first] = far;
-        if (!rule || !first || far.some(({ away }) => away <= nearHeater)) return;
+        if (!rule || !first || intakes.some(isVentAstray) || far.some(({ away }) => away <= nearHeater)) return;
         yield {
             at: alongSpan(first.block),
             message: `${ventTitle(first.block)} is ${showLength(first.away, input.job.unit, 'drawing')} from the heater; near it is the usual place, read as within ${input.show(nearHeater)} (${showCitation(rule.clause.citation)}). Move it to the heater, or behind it.`,

@@ -1,4 +1,4 @@
-import type { Finding } from '../../core/finding.js';
+import { inWords, type Finding } from '../../core/finding.js';
 import type { Citation } from '../../core/citation.js';
 import { showCitation } from '../../core/citation.js';
 import { defineRule } from '../rule.js';
@@ -22,11 +22,13 @@ export const intakeMissing = defineRule({
         const isKnown = job.isWhole && job.vents.every(vent => vent.isWhole && roleOf(vent) !== undefined);
         if (!job.room || !isKnown || job.vents.some(vent => roleOf(vent) === 'intake')) return;
         const citation = governs(input, 'vent.intake-place')?.clause.citation ?? practice;
+        const heater = results.heaters.find(({ heater: placed }) => placed);
+        const [wall, place] = heater?.heater ? [heater.heater.wall, `behind ${heater.name}`] : ['right', 'from front …'];
         const under = results.air?.paths.underDoorsTotal;
         yield {
             at: job.room.head,
-            message: `The room has no intake; fresh air from a clean source is needed near the heater (${showCitation(citation)}). ${under === undefined ? '' : under > 0n ? `Under the doors ${showArea(under, input)} are open. ` : 'Nothing is open under the doors either. '}Add vent intake, low by the heater.`,
-            citation, subject: 'air.intake',
+            message: `The room has no intake; fresh air from a clean source is needed near the heater (${showCitation(citation)}). ${under === undefined ? '' : under > 0n ? `Under the doors ${showArea(under, input)} are open. ` : 'Nothing is open under the doors either. '}Write a block such as vent intake on ${wall} { size …; ${place}; bottom …; air … }, low by the heater.`,
+            citation, subject: 'air.intake', measured: inWords('none'), required: inWords('an intake near the heater'),
         };
     },
 });

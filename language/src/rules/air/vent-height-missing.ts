@@ -1,3 +1,4 @@
+import { inWords } from '../../core/finding.js';
 import { defineRule } from '../rule.js';
 import { ventFindings } from './air-findings.js';
 
@@ -16,6 +17,6 @@ export const ventHeightMissing = defineRule({
     fixes: 'none',
     check: input => ventFindings(input, 'height-missing', ({ block, title, name }) => {
         if (!block.isWhole || block.written.has('bottom') || block.written.has('below_ceiling')) return undefined;
-        return { at: block.head, message: `${title} does not say how high it stands. Add bottom, from the floor to its lower edge, or below_ceiling, from the ceiling lining to its upper edge.`, citation, subject: name };
+        return { at: block.head, message: `${title} does not say how high it stands. Add bottom, from the floor to its lower edge, or below_ceiling, from the ceiling lining to its upper edge.`, citation, measured: inWords('not stated'), required: inWords('bottom or below_ceiling'), subject: name };
     }),
 });

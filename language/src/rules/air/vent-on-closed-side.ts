@@ -1,5 +1,6 @@
 import { inWords, type Finding } from '../../core/finding.js';
 import { showList } from '../../core/show.js';
+import { areFreeSidesUnstated } from '../free-sides.js';
 import { defineRule } from '../rule.js';
 import { ventTitle } from './air-findings.js';
 
@@ -18,7 +19,7 @@ export const ventOnClosedSide = defineRule({
     fixes: 'none',
     *check({ job, results }): Generator<Finding> {
         const { site } = job;
-        if (!site?.isWhole || !results.site) return;
+        if (!site?.isWhole || !results.site || areFreeSidesUnstated(job)) return;
         const free = site.values.free?.value ?? [];
         for (const block of job.vents) {
             const [wall] = block.walls;

@@ -1,3 +1,4 @@
+import { inWords } from '../../core/finding.js';
 import { defineRule } from '../rule.js';
 import { ventFindings } from './air-findings.js';
 
@@ -17,6 +18,6 @@ export const ventPlaceMissing = defineRule({
     check: input => ventFindings(input, 'place-missing', ({ block, title, name }) => {
         // A vent behind a heater that has no place itself waits for the heater.
         if (!block.isWhole || (['from', 'centre', 'behind'] as const).some(key => block.written.has(key))) return undefined;
-        return { at: block.head, message: `${title} does not say where it stands along its wall. Add from or centre from with a neighbouring wall and a distance, or behind with a heater of that wall.`, citation, subject: name };
+        return { at: block.head, message: `${title} does not say where it stands along its wall. Add from or centre from with a neighbouring wall and a distance, or behind with a heater of that wall.`, citation, measured: inWords('not stated'), required: inWords('from, centre or behind'), subject: name };
     }),
 });

@@ -1,3 +1,4 @@
+import { inWords } from '../../core/finding.js';
 import type { Fix } from '../../core/finding.js';
 import { defineRule } from '../rule.js';
 import { ventFindings } from './air-findings.js';
@@ -19,7 +20,7 @@ export const ventRoleMissing = defineRule({
         if (!block.isWhole || block.written.has('role')) return undefined;
         const at = block.insertAt;
         return {
-            at: block.head, citation, subject: name,
+            at: block.head, citation, measured: inWords('not stated'), required: inWords('intake or exhaust'), subject: name,
             message: `${title} is neither named intake nor exhaust and states no role, so it counts as neither. Add role intake or role exhaust.`,
             fixes: at ? (['intake', 'exhaust'] as const).map((role): Fix => ({ title: `Make it an ${role}`, safety: 'review', edits: [{ span: at, newText: `; role ${role}` }] })) : [],
         };

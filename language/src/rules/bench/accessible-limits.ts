@@ -25,8 +25,8 @@ export function* outsideLimits(input: RuleInput, { fact, least, most, says }: Li
         const limit = passed.figure.value;
         yield {
             at: stated.span,
-            message: `${says(name, show(stated.value))}; ${showRequired(limit, unit)} ${passed === low ? 'at least' : 'at most'} is needed (${showCitation(passed.clause.citation)}). ` +
-                (low && high ? `Set the ${fact} between ${showRequired(low.figure.value, unit)} and ${showRequired(high.figure.value, unit)}.` : `Set the ${fact} to it.`),
+            message: `${says(name, show(stated.value))}; ${showRequired(limit, unit, passed === low ? 'least' : 'most')} ${passed === low ? 'at least' : 'at most'} is needed (${showCitation(passed.clause.citation)}). ` +
+                (low && high ? `Set the ${fact} between ${showRequired(low.figure.value, unit)} and ${showRequired(high.figure.value, unit, 'most')}.` : `Set the ${fact} to it.`),
             citation: passed.clause.citation, measured: lengthFigure(stated.value), required: lengthFigure(limit), subject: name,
             related: block.values.is_accessible ? [{ at: block.values.is_accessible.fact, message: 'This makes it the accessible bench.' }] : [],
             fixes: replaceLength(fact, stated.span, limit, unit),

@@ -16,10 +16,10 @@ export function acrossOpening(input: RuleInput, kind: WallOpening['kind'], { tex
         const runs = benches?.result.benches.find(layout => layout.name === bench)?.runs ?? [];
         const isAlong = runs.some(run => run.wall === wall && intervalsOverlap(run.u, opening.u));
         const aside = isAlong ? undefined : clearOf(opening, u, wall);
-        const size = `${show(extent(u))} x ${show(extent(v))}`;
+        const size = `${show(extent(u))} of the width and ${show(extent(v))} of the height`;
         return {
             at: block.head,
-            message: `Bench ${bench} covers ${size} of ${kind} ${name} (along the ${wall} wall x up). ` +
+            message: `Bench ${bench} covers ${size} of ${kind} ${name}. ` +
                 `${aside ? `Move the ${kind} ${show(aside.by)} toward the ${aside.toward} wall, or ` : ''}${aside ? cure : capital(cure)}.`,
             citation: { kind: 'geometry', text }, measured: inWords(size), required: inWords('nothing covered'), subject: bench,
             related: relatedOf(input, kind, name),

@@ -18,7 +18,7 @@ export const benchMissing = defineRule({
         if (!job.isWhole || job.benches.length > 0 || !job.room) return;
         yield {
             at: job.room.head,
-            message: 'The job has no bench (common practice, no source). Add one such as bench upper on back, or leave it so if the benches come from elsewhere.',
+            message: 'The job has no bench (common practice, no source). Write a block such as bench upper on back { build …; top …; depth … }, or leave it so if the benches come from elsewhere.',
             citation, measured: inWords('none'), required: inWords('one bench'),
         };
     },

@@ -3,6 +3,7 @@ import { neighbours, type Wall } from '../../core/geometry.js';
 import { minus, zero } from '../../core/length.js';
 import type { Span } from '../../core/span.js';
 import { replaceLength } from '../fixes.js';
+import { isRoomTooLow } from '../room-height.js';
 import { defineRule, type RuleInput } from '../rule.js';
 import { benchFindings, stretchSpan, type BenchCase } from './bench-findings.js';
 
@@ -19,15 +20,16 @@ export const benchOutsideRoom = defineRule({
     fixes: 'review',
     check: input => benchFindings(input, 'outside-room', found => {
         const { problem: { side, by }, block, name } = found;
-        if (isPushed(found, input)) return undefined;
+        if (isPushed(found, input) || (side === 'ceiling' && isRoomTooLow(input))) return undefined;
         const { at, cure, fixes } = cureOf(found, input);
+        const behind = tierBehind(found, input);
         const through = side === 'ceiling' || side === 'floor' ? side : `${side} wall`;
         return {
             at,
-            message: `Bench ${name} runs ${input.show(by)} past the lining of the ${through}. ${cure}`,
+            message: `Bench ${name} runs ${input.show(by)} past the lining of the ${through}. ${cure}${behind ? ` ${behind.words}` : ''}`,
             citation: { kind: 'geometry', text: 'a bench stands between the linings' },
             measured: lengthFigure(by), required: lengthFigure(zero), subject: name,
-            related: at === block.head ? [] : [{ at: block.head, message: 'The bench stands here.' }],
+            related: [...at === block.head ? [] : [{ at: block.head, message: 'The bench stands here.' }], ...behind ? [{ at: behind.at, message: 'The depth of the tier behind stands here.' }] : []],
             fixes,
         };
     }),
@@ -39,6 +41,14 @@ interface Cure { readonly at: Span; readonly cure: string; readonly fixes: reado
 function isPushed({ problem, name }: BenchCase<'outside-room'>, { results: { benches } }: RuleInput): boolean {
     const behind = benches?.result.benches.find(layout => layout.name === name)?.inFrontOf;
     return benches?.result.problems.some(other => other.kind === 'outside-room' && other.bench === behind && other.side === problem.side) ?? false;
+}
+
+/** The depth of the tier behind carries a bench out at its front as well as its own. */
+function tierBehind({ problem: { side, by, wall }, name }: BenchCase<'outside-room'>, { show, results: { benches } }: RuleInput): { readonly words: string; readonly at: Span } | undefined {
+    const behind = benches?.result.benches.find(layout => layout.name === name)?.inFrontOf;
+    const depth = behind === undefined ? undefined : benches?.blocks.get(behind)?.values.depth;
+    if (!depth || side === 'ceiling' || side === 'floor' || side === wall || isEnd(side, wall) || depth.value <= by) return undefined;
+    return { words: `Or make bench ${behind ?? ''} behind it ${show(minus(depth.value, by))} deep at most.`, at: depth.span };
 }
 
 /** The figure that carries the bench out of the room, and the nearest one that does not. */

@@ -3,6 +3,7 @@ import { lengthFigure } from '../../core/finding.js';
 import { extent } from '../../core/geometry.js';
 import type { Length } from '../../core/length.js';
 import { practised, showRequired } from '../governing.js';
+import { isRoomOverfull } from '../astray.js';
 import { defineRule } from '../rule.js';
 import { placedBenches, stretchSpan } from './bench-findings.js';
 
@@ -20,7 +21,7 @@ export const benchTooShortToSit = defineRule({
     *check(input) {
         const { show, job: { unit } } = input;
         const rule = practised('bench.seat-length');
-        if (!rule) return;
+        if (!rule || isRoomOverfull(input)) return;
         for (const { layout: { runs, comfort: { seats } }, block, name } of placedBenches(input)) {
             if (seats > 0) continue;
             const length = Math.max(...runs.map(run => extent(run.u))) as Length;

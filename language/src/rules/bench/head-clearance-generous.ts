@@ -20,12 +20,14 @@ export const headClearanceGenerous = defineRule({
         const { ruleSets, results: { inside }, show, job } = input;
         const rule = governing(ruleSets, 'bench.head-clearance-maximum');
         if (!rule || !inside || !areAllPlaced(input)) return;
+        // A room that is too high for its place gets another height anyway.
+        if (input.results.shell?.result.headroom.verdict === 'short') return;
         for (const { layout: { isHighest, isAccessible, comfort: { headClearance } }, block: { values: { top } }, name } of placedBenches(input)) {
             // The height of an accessible bench is not free to choose.
             if (!isHighest || isAccessible || !top || headClearance <= rule.figure.value) continue;
             yield {
                 at: top.span,
-                message: `Head clearance over bench ${name} is ${show(headClearance)}; ${showRequired(rule.figure.value, job.unit)} at most is usual (${showCitation(rule.clause.citation)}). ` +
+                message: `Head clearance over bench ${name} is ${show(headClearance)}; ${showRequired(rule.figure.value, job.unit, 'most')} at most is usual (${showCitation(rule.clause.citation)}). ` +
                     `A top at ${show(minus(inside.height, rule.figure.value))} or higher sits in warmer air, and a lower room heats sooner.`,
                 citation: rule.clause.citation, measured: lengthFigure(headClearance), required: lengthFigure(rule.figure.value), subject: `${name}.head_clearance`,
             };

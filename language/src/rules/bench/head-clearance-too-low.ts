@@ -3,6 +3,8 @@ import { lengthFigure } from '../../core/finding.js';
 import { minus, plus } from '../../core/length.js';
 import { governing, showRequired } from '../governing.js';
 import { replaceLength } from '../fixes.js';
+import { isRoomTooLow } from '../room-height.js';
+import { showAtLeast, showAtMost } from '../rounding.js';
 import { defineRule } from '../rule.js';
 import { placedBenches } from './bench-findings.js';
 
@@ -18,10 +20,10 @@ export const headClearanceTooLow = defineRule({
     isWaivable: true,
     fixes: 'review',
     *check(input) {
-        const { ruleSets, results, show, job } = input;
+        const { ruleSets, results, job } = input;
         const rule = governing(ruleSets, 'bench.head-clearance');
         const inside = results.inside;
-        if (!rule || !inside) return;
+        if (!rule || !inside || isRoomTooLow(input)) return;
         for (const { layout: { isHighest, comfort: { headClearance } }, block: { values: { top } }, name } of placedBenches(input)) {
             // A top above the ceiling is said by another rule.
             if (!isHighest || !top || headClearance < 0 || headClearance >= rule.figure.value) continue;
@@ -29,8 +31,8 @@ export const headClearanceTooLow = defineRule({
             const room = job.room?.values.height;
             yield {
                 at: top.span,
-                message: `Head clearance over bench ${name} is ${show(headClearance)}; ${showRequired(rule.figure.value, job.unit)} is needed (${showCitation(rule.clause.citation)}). ` +
-                    `Set the top to ${show(highest)} or lower${room ? `, or the height of the room to ${show(plus(room.value, minus(rule.figure.value, headClearance)))} or more` : ''}.`,
+                message: `Head clearance over bench ${name} is ${showAtMost(headClearance, job.unit)}; ${showRequired(rule.figure.value, job.unit)} is needed (${showCitation(rule.clause.citation)}). ` +
+                    `Set the top to ${showAtMost(highest, job.unit)} or lower${room ? `, or the height of the room to ${showAtLeast(plus(room.value, minus(rule.figure.value, headClearance)), job.unit)} or more` : ''}.`,
                 citation: rule.clause.citation, measured: lengthFigure(headClearance), required: lengthFigure(rule.figure.value), subject: `${name}.head_clearance`,
                 related: room ? [{ at: room.span, message: 'The height of the room stands here.' }] : [],
                 fixes: highest > 0 ? replaceLength('top', top.span, highest, job.unit) : [],

@@ -1,5 +1,6 @@
 import { inWords, type Finding } from '../../core/finding.js';
 import { showList } from '../../core/show.js';
+import { benchesAstray } from '../astray.js';
 import { defineRule } from '../rule.js';
 
 const citation = { kind: 'geometry', text: 'a leg stands on the floor' } as const;
@@ -15,11 +16,13 @@ export const legThroughBench = defineRule({
     sources: [citation],
     isWaivable: true,
     fixes: 'none',
-    *check({ results: { benches } }): Generator<Finding> {
+    *check(input): Generator<Finding> {
+        const { benches } = input.results;
         if (!benches) return;
+        const astray = benchesAstray(input);
         const found = new Map<string, { readonly bench: string; readonly other: string; readonly marks: string[] }>();
         for (const problem of benches.result.problems) {
-            if (problem.kind !== 'leg-through-bench') continue;
+            if (problem.kind !== 'leg-through-bench' || astray.has(problem.bench)) continue;
             const { bench, other, mark } = problem;
             const seen = found.get(`${bench}\n${other}`) ?? { bench, other, marks: [] };
             if (!seen.marks.includes(mark)) seen.marks.push(mark);

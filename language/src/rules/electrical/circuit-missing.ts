@@ -1,4 +1,4 @@
-import type { Finding } from '../../core/finding.js';
+import { inWords, type Finding } from '../../core/finding.js';
 import { correctionCitation } from '../../engines/electrical/us-tables.js';
 import { defineRule } from '../rule.js';
 import { circuitLacks } from './electrical-findings.js';
@@ -13,7 +13,7 @@ export const circuitMissing = defineRule({
     good: 'circuit stove_feed { feeds stove; disconnect_in_sight yes; segment wall { length 20\'; ambient 86 degF } }',
     sources: [correctionCitation],
     isWaivable: true,
-    fixes: 'none',
+    fixes: 'review',
     *check({ job, results }): Generator<Finding> {
         if (!job.isWhole || !job.circuits.every(circuit => circuit.isWhole)) return;
         for (const { heater, block, result } of results.circuits) {
@@ -21,8 +21,9 @@ export const circuitMissing = defineRule({
             if (block || lacks.length === 0) continue;
             yield {
                 at: heater.block.head,
-                message: `Heater ${heater.name} has no circuit block; the schedule cannot be completed for want of: ${lacks.join('; ')}. Add circuit ${heater.name}_feed with feeds ${heater.name} and a segment for each stretch of the run.`,
-                citation: correctionCitation, subject: `${heater.name}.circuit`,
+                message: `Heater ${heater.name} has no circuit block; the schedule cannot be completed for want of: ${lacks.join('; ')}. Write circuit ${heater.name}_feed { feeds ${heater.name}; disconnect_in_sight …; segment wall { length …; ambient … } }, a segment for each stretch of the run.`,
+                citation: correctionCitation, measured: inWords('none'), required: inWords(lacks.join('; ')), subject: `${heater.name}.circuit`,
+                fixes: [{ title: `Add a circuit that feeds ${heater.name}`, safety: 'review', edits: [{ span: { ...heater.block.span, start: heater.block.span.end }, newText: `\n    circuit ${heater.name}_feed { feeds ${heater.name} }` }] }],
             };
         }
     },

@@ -1,4 +1,4 @@
-import type { Finding } from '../../core/finding.js';
+import { inWords, type Finding } from '../../core/finding.js';
 import { correctionCitation } from '../../engines/electrical/us-tables.js';
 import { showCitation } from '../../core/citation.js';
 import { ambientFactorCitation } from '../../engines/electrical/iec-tables.js';
@@ -25,7 +25,7 @@ export const circuitWithoutSegments = defineRule({
             yield {
                 at: block.head,
                 message: `${capital(circuitName(circuit))} has no segment; length and air temperature of each stretch are needed for its conductor and voltage drop (${showCitation(citation)}). No temperature is assumed: add a line such as segment wall { length 12'; ambient 86 degF }. ${electrician}`,
-                citation, subject: `${heater.name}.conductor`,
+                citation, measured: inWords('no segment'), required: inWords('length and ambient of each stretch'), subject: `${heater.name}.conductor`,
             };
         }
     },

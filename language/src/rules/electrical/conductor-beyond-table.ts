@@ -1,4 +1,4 @@
-import { amount } from '../../core/finding.js';
+import { amount, inWords } from '../../core/finding.js';
 import { showA } from '../../engines/electrical/steps.js';
 import { ampacityCitation } from '../../engines/electrical/us-tables.js';
 import { defineRule } from '../rule.js';
@@ -18,6 +18,6 @@ export const conductorBeyondTable = defineRule({
     check: input => circuitFindings(input, 'conductor-beyond-table', ({ problem, circuit, source }) => ({
         at: modelPlace(circuit),
         message: `Heater ${circuit.heater.name} needs a conductor for ${showA(problem.neededA)}; no single conductor of the tables carries that on this run (${source}). Have it fed by several circuits, each with a conductor of its own. ${electrician}`,
-        measured: amount(problem.neededA, 'A'), subject: `${circuit.heater.name}.conductor`,
+        measured: amount(problem.neededA, 'A'), required: inWords('what one conductor of the tables carries'), subject: `${circuit.heater.name}.conductor`,
     })),
 });

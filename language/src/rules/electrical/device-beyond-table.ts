@@ -17,7 +17,7 @@ export const deviceBeyondTable = defineRule({
     fixes: 'none',
     check: input => circuitFindings(input, 'device-beyond-table', ({ problem, circuit, source }) => ({
         at: modelPlace(circuit),
-        message: `Heater ${circuit.heater.name} needs a device of ${showA(problem.neededA)} or more; the standard ratings end below that (${source}). Look at the power and the supply, or have it fed by several circuits. ${electrician}`,
-        measured: amount(problem.neededA, 'A'), subject: `${circuit.heater.name}.device`,
+        message: `Heater ${circuit.heater.name} needs a device of ${showA(problem.neededA)} or more; the standard ratings end at ${showA(problem.largestA)} (${source}). Look at the power and the supply, or have it fed by several circuits. ${electrician}`,
+        measured: amount(problem.neededA, 'A'), required: amount(problem.largestA, 'A'), subject: `${circuit.heater.name}.device`,
     })),
 });

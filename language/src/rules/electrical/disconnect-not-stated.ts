@@ -1,4 +1,4 @@
-import type { Finding } from '../../core/finding.js';
+import { inWords, type Finding } from '../../core/finding.js';
 import { showCitation } from '../../core/citation.js';
 import { necCitations } from '../../rule-sets/nec.js';
 import { defineRule } from '../rule.js';
@@ -22,7 +22,7 @@ export const disconnectNotStated = defineRule({
             yield {
                 at: block.head,
                 message: `${capital(circuitName(circuit))} does not say whether a disconnect stands within sight of heater ${heater.name}; one within sight is needed, or one that can be locked open (${showCitation(necCitations.disconnect)}). Agree its place with the electrician and add disconnect_in_sight.`,
-                citation: necCitations.disconnect, subject: `${heater.name}.circuit`,
+                citation: necCitations.disconnect, measured: inWords('not stated'), required: inWords('within sight, or locked open'), subject: `${heater.name}.circuit`,
             };
         }
     },

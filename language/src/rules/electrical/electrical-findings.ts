@@ -10,6 +10,7 @@ import { showA, showPhases, showV } from '../../engines/electrical/steps.js';
 import { isKind, showBlock, type Block, type Given } from '../../model/block.js';
 import { showFigure } from '../../rule-sets/index.js';
 import type { Supply } from '../../vocabulary/values.js';
+import { isSupplyWrong } from '../astray.js';
 import type { RuleInput } from '../rule.js';
 
 /** Closes every message somebody could act on with a screwdriver. */
@@ -26,12 +27,15 @@ export interface CircuitCase<K extends CircuitProblemKind> {
 export function* circuitFindings<K extends CircuitProblemKind>({ results }: RuleInput, kind: K, make: (found: CircuitCase<K>) => Omit<Finding, 'citation'> | undefined): Generator<Finding> {
     for (const circuit of results.circuits) {
         for (const problem of circuit.result.problems) {
-            if (problem.kind !== kind) continue;
+            // On a supply of the wrong voltage or phases the load is not the one the circuit will carry.
+            if (problem.kind !== kind || (followsFromSupply(kind) && isSupplyWrong(circuit))) continue;
             const finding = make({ problem: problem as CircuitCase<K>['problem'], circuit, source: showCitation(problem.citation) });
             if (finding) yield { citation: problem.citation, ...finding };
         }
     }
 }
+
+const followsFromSupply = (kind: CircuitProblemKind): boolean => kind !== 'wrong-voltage' && kind !== 'wrong-phase' && kind !== 'disconnect-not-in-sight' && kind !== 'outside-heater-standard' && kind !== 'ambient-beyond-table';
 
 /** The supply of a heater where it is written: on the heater, else on the site. */
 export const supplyPlace = ({ heater }: AssembledCircuit, { job }: RuleInput): Span =>
@@ -72,11 +76,10 @@ export interface StatedDevice { readonly circuit: AssembledCircuit; readonly dev
 export function* statedDevices({ results }: RuleInput): Generator<StatedDevice> {
     for (const circuit of results.circuits) {
         const device = circuit.block?.values.device;
-        const { deviceA: nextA, steps, problems } = circuit.result;
+        const { deviceA: nextA, steps } = circuit.result;
         const step = steps.find(({ key }) => key === 'device');
         // On a supply of the wrong voltage or phases the load is not the one the circuit will carry.
-        const isSound = !problems.some(({ kind }) => kind === 'wrong-voltage' || kind === 'wrong-phase');
-        if (device && nextA !== undefined && step && isSound) yield { circuit, device, nextA, step };
+        if (device && nextA !== undefined && step && !isSupplyWrong(circuit)) yield { circuit, device, nextA, step };
     }
 }
 

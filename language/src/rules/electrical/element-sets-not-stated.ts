@@ -3,6 +3,7 @@ import { showCitation } from '../../core/citation.js';
 import { isAtMost } from '../../engines/electrical/index.js';
 import { showA } from '../../engines/electrical/steps.js';
 import { elementSetLimitA, necCitations } from '../../rule-sets/nec.js';
+import { isSupplyWrong } from '../astray.js';
 import { defineRule } from '../rule.js';
 import { electrician, modelPlace } from './electrical-findings.js';
 
@@ -18,7 +19,7 @@ export const elementSetsNotStated = defineRule({
     isWaivable: true,
     fixes: 'none',
     *check({ results }): Generator<Finding> {
-        for (const circuit of results.circuits) {
+        for (const circuit of results.circuits.filter(one => !isSupplyWrong(one))) {
             const { family, heater, manual, block, result: { currentA } } = circuit;
             const isOpen = heater.model.isWhole && !heater.model.written.has('circuits') && !block?.written.has('circuits') && block?.isWhole !== false;
             if (family !== 'us' || currentA === undefined || isAtMost(currentA, elementSetLimitA) || !isOpen) continue;

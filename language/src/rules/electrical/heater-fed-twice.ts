@@ -1,4 +1,4 @@
-import type { Finding } from '../../core/finding.js';
+import { inWords, type Finding } from '../../core/finding.js';
 import { showBlock } from '../../model/block.js';
 import { defineRule } from '../rule.js';
 import { electrician } from './electrical-findings.js';
@@ -22,7 +22,7 @@ export const heaterFedTwice = defineRule({
             yield {
                 at: feeds.span,
                 message: `Heater ${feeds.value.name} is fed by ${showBlock(first)} already; only that one is calculated. Remove one of the two, or write circuits in one block when the manual divides the heater. ${electrician}`,
-                citation: { kind: 'geometry', text: 'one circuit block describes the wiring of one heater' }, subject: `${feeds.value.name}.circuit`,
+                citation: { kind: 'geometry', text: 'one circuit block describes the wiring of one heater' }, measured: inWords('two circuits'), required: inWords('one circuit'), subject: `${feeds.value.name}.circuit`,
                 related: [{ at: first.values.feeds?.span ?? first.head, message: 'The first circuit is here.' }],
             };
         }

@@ -4,6 +4,7 @@ import { showList } from '../../core/show.js';
 import { isAtMost } from '../../engines/electrical/index.js';
 import { showA } from '../../engines/electrical/steps.js';
 import { necCitations } from '../../rule-sets/nec.js';
+import { isSupplyWrong } from '../astray.js';
 import { defineRule } from '../rule.js';
 import { electrician } from './electrical-findings.js';
 
@@ -24,7 +25,7 @@ export const heatersTogetherExceedCapacity = defineRule({
         // On a three-phase supply the heaters may hang on different lines, so their currents do not simply add up.
         const isOneLine = circuits.every(({ supply }) => supply.phases === 'single');
         const total = loads.reduce((sum, load) => sum + load, 0);
-        if (!capacity || loads.length < 2 || !isOneLine || loads.some(load => !isAtMost(load, capacity.value)) || isAtMost(total, capacity.value)) return;
+        if (!capacity || loads.length < 2 || circuits.some(isSupplyWrong) || !isOneLine || loads.some(load => !isAtMost(load, capacity.value)) || isAtMost(total, capacity.value)) return;
         const citation = circuits.some(({ family }) => family === 'us') ? necCitations.continuous : { kind: 'geometry', text: 'currents on one supply add up' } as const;
         yield {
             at: capacity.span,

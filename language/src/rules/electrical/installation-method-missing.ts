@@ -1,4 +1,4 @@
-import type { Finding } from '../../core/finding.js';
+import { inWords, type Finding } from '../../core/finding.js';
 import { showCitation } from '../../core/citation.js';
 import { capacityCitation } from '../../engines/electrical/iec-tables.js';
 import { isKind } from '../../model/block.js';
@@ -24,7 +24,7 @@ export const installationMethodMissing = defineRule({
             yield {
                 at: block.head,
                 message: `${capital(circuitName(circuit))} does not say how its cable is installed; the method is needed to choose the conductor (${showCitation(citation)}). Add method A1, A2, B1, B2 or C; A1 and A2 are inside an insulated wall. ${electrician}`,
-                citation, subject: `${heater.name}.conductor`,
+                citation, measured: inWords('not stated'), required: inWords('A1, A2, B1, B2 or C'), subject: `${heater.name}.conductor`,
             };
         }
     },

@@ -1,4 +1,4 @@
-import type { Finding } from '../../core/finding.js';
+import { inWords, type Finding } from '../../core/finding.js';
 import { showList } from '../../core/show.js';
 import { defineRule } from '../rule.js';
 
@@ -21,7 +21,7 @@ export const supplyMissing = defineRule({
         yield {
             at: site.head,
             message: `The site does not state its supply; without voltage and phases nothing about the circuit of heater ${showList(waiting)} can be worked out. Have it read at the panel and add a line such as supply 240 V single_phase.`,
-            citation: { kind: 'geometry', text: 'current is power over voltage' },
+            citation: { kind: 'geometry', text: 'current is power over voltage' }, measured: inWords('not stated'), required: inWords('a voltage and its phases'), subject: 'site',
         };
     },
 });

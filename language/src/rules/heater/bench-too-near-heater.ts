@@ -13,7 +13,7 @@ export const benchTooNearHeater = defineRule({
     sources: [{ kind: 'manual', text: 'the clearance of the heater to benches' }],
     isWaivable: false,
     fixes: 'review',
-    check: input => heaterFindings(input, judged => shortClearances(judged)
+    check: input => heaterFindings(input, judged => shortClearances(input, judged)
         .filter(({ thing, direction, collides }) => !collides && isBenchLike(thing) && direction !== 'above' && direction !== 'below')
         .map(found => clearanceFinding(input, judged, found))),
 });

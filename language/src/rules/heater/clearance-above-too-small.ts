@@ -20,7 +20,7 @@ export const clearanceAboveTooSmall = defineRule({
     sources: [{ kind: 'manual', text: 'the clearance over the heater' }],
     isWaivable: false,
     fixes: 'review',
-    check: input => heaterFindings(input, judged => shortClearances(judged).filter(({ direction, collides }) => direction === 'above' && !collides)
+    check: input => heaterFindings(input, judged => shortClearances(input, judged).filter(({ direction, collides }) => direction === 'above' && !collides)
         .map(found => found.thing.kind === 'ceiling' ? ceilingFinding(input, judged, found) : clearanceFinding(input, judged, found))),
 });
 

@@ -13,7 +13,7 @@ export const clearanceBeforeTooSmall = defineRule({
     sources: [{ kind: 'manual', text: 'the clearance before the heater' }],
     isWaivable: false,
     fixes: 'review',
-    check: input => heaterFindings(input, judged => shortClearances(judged)
+    check: input => heaterFindings(input, judged => shortClearances(input, judged)
         .filter(({ thing, direction, collides }) => !collides && direction === 'front' && !isBenchLike(thing))
         .map(found => clearanceFinding(input, judged, found))),
 });

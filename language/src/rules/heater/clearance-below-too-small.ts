@@ -19,7 +19,7 @@ export const clearanceBelowTooSmall = defineRule({
     sources: [{ kind: 'manual', text: 'the clearance under the heater' }],
     isWaivable: false,
     fixes: 'review',
-    check: input => heaterFindings(input, judged => shortClearances(judged).filter(({ direction, collides }) => direction === 'below' && !collides)
+    check: input => heaterFindings(input, judged => shortClearances(input, judged).filter(({ direction, collides }) => direction === 'below' && !collides)
         .map(found => found.thing.kind === 'floor' ? floorFinding(input, judged, found) : clearanceFinding(input, judged, found))),
 });
 

@@ -13,7 +13,7 @@ export const clearanceBesideTooSmall = defineRule({
     sources: [{ kind: 'manual', text: 'the clearance to the sides of the heater' }],
     isWaivable: false,
     fixes: 'review',
-    check: input => heaterFindings(input, judged => shortClearances(judged)
+    check: input => heaterFindings(input, judged => shortClearances(input, judged)
         .filter(({ thing, direction, collides }) => !collides && direction === 'side' && !isBenchLike(thing))
         .map(found => clearanceFinding(input, judged, found))),
 });

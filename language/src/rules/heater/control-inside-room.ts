@@ -1,6 +1,7 @@
 import type { Citation } from '../../core/citation.js';
 import { showCitation } from '../../core/citation.js';
 import { nameBlocks } from '../../assembly/naming.js';
+import { inWords } from '../../core/finding.js';
 import { strictest } from '../../rule-sets/index.js';
 import { defineRule } from '../rule.js';
 import { isWrongPlace } from './control-findings.js';
@@ -33,7 +34,7 @@ control on front { stands inside; height 54"; timer 60 min }`,
             yield {
                 at: stands.span, severity: isForbidden ? 'error' : 'warning',
                 message: `The control stands inside the room; outside is needed (${showCitation(citation)}). Put it outside, or ask the maker of the heater.`,
-                citation, fixes: reviewFix('Put the control outside the room', [{ span: stands.span, newText: 'outside' }]),
+                citation, measured: inWords('inside'), required: inWords('outside'), subject: name, fixes: reviewFix('Put the control outside the room', [{ span: stands.span, newText: 'outside' }]),
             };
         }
     },

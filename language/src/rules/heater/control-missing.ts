@@ -1,3 +1,4 @@
+import { inWords } from '../../core/finding.js';
 import { manualCitation } from '../../engines/heater/casing.js';
 import { defineRule } from '../rule.js';
 import { addBlockAfter, heaterFindings, inCatalogue, reviewFix } from './heater-findings.js';
@@ -16,11 +17,12 @@ export const controlMissing = defineRule({
     check: input => heaterFindings(input, judged => {
         const { controls, manual, name, block, model } = judged;
         if (!input.job.isWhole || input.job.controls.length > 0 || !controls.problems.some(({ kind }) => kind === 'control-missing')) return undefined;
+        const wall = input.results.doors.find(({ door }) => door)?.door?.wall ?? 'front';
         return {
             at: block.head,
-            message: `Heater ${name} has no control; its manual puts one outside the room (${manual.title}). Add it.`,
-            citation: manualCitation(manual), subject: name, related: inCatalogue(judged, model.values.control?.span),
-            fixes: reviewFix('Add a control outside the room', addBlockAfter(block, 'control { stands outside }')),
+            message: `Heater ${name} has no control; its manual puts one outside the room (${manual.title}). Write a block such as control on ${wall} { stands outside; height …; timer … }.`,
+            citation: manualCitation(manual), measured: inWords('none'), required: inWords('one control outside the room'), subject: name, related: inCatalogue(judged, model.values.control?.span),
+            fixes: reviewFix('Add a control outside the room', addBlockAfter(block, `control on ${wall} { stands outside }`)),
         };
     }),
 });

@@ -1,6 +1,7 @@
 import { lengthFigure } from '../../core/finding.js';
 import { minus } from '../../core/length.js';
 import { feetOverStones } from '../../engines/heater/sizing.js';
+import { benchesAstray } from '../astray.js';
 import { defineRule } from '../rule.js';
 import { heaterFindings } from './heater-findings.js';
 
@@ -18,6 +19,7 @@ heater stove on right { model Low; from front 8"; guard yes; backing 1 1/2" }`,
     fixes: 'none',
     check: input => heaterFindings(input, ({ heater, name }) => {
         const benches = input.results.benches;
+        if (benchesAstray(input).size > 0) return undefined;
         // A bench that is still being written may be the step.
         if (!input.job.benches.every(({ isWhole }) => isWhole)) return undefined;
         const [highest] = [...benches?.result.benches ?? []].sort((a, b) => b.top - a.top);

@@ -1,3 +1,4 @@
+import { inWords } from '../../core/finding.js';
 import { zero } from '../../core/length.js';
 import { defineRule } from '../rule.js';
 import { fittingFindings, fittingWords, placeFacts } from './fitting-findings.js';
@@ -22,7 +23,7 @@ export const fittingNotOnNeighbourWall = defineRule({
         return {
             at: place.span,
             message: `${fittingWords(fitting)} is on the ${problem.wall} wall, which does not meet the ${problem.from} wall. Measure from the ${left} or the ${right} wall.`,
-            citation: { kind: 'geometry', text: 'a wall ends on its two neighbours' }, subject: fitting.name,
+            citation: { kind: 'geometry', text: 'a wall ends on its two neighbours' }, measured: inWords('from a wall that does not meet it'), required: inWords('from a neighbouring wall'), subject: fitting.name,
             fixes: problem.neighbours.map(wall => ({
                 title: `Measure from the ${wall} wall`, safety: 'review',
                 edits: placeEdits({ values, head: fitting.block.head }, wall, place.value.distance, zero, input.job.unit),

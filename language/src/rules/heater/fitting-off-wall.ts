@@ -1,5 +1,7 @@
 import { lengthFigure } from '../../core/finding.js';
 import { zero } from '../../core/length.js';
+import { wallsReachedPast } from '../astray.js';
+import { isRoomTooLow } from '../room-height.js';
 import { defineRule } from '../rule.js';
 import { fittingFindings, fittingWords, placeFacts } from './fitting-findings.js';
 
@@ -17,7 +19,9 @@ export const fittingOffWall = defineRule({
     check: input => fittingFindings(input, (fitting, problem) => {
         const { from, centre, bottom, height, below_ceiling: belowCeiling } = placeFacts(fitting);
         const past = problem.kind === 'runs-off-the-wall' ? `the ${problem.past} wall` : problem.kind === 'above-the-ceiling' ? 'the ceiling' : problem.kind === 'below-the-floor' ? 'the floor' : undefined;
-        if (past === undefined || !('over' in problem)) return undefined;
+        if (past === undefined || !('over' in problem) || (problem.kind === 'above-the-ceiling' && isRoomTooLow(input))) return undefined;
+        // A room that is too short for a heater, door or bench is told there.
+        if (problem.kind === 'runs-off-the-wall' && wallsReachedPast(input).has(problem.past)) return undefined;
         return {
             at: (problem.kind === 'runs-off-the-wall' ? from ?? centre : bottom ?? height ?? belowCeiling)?.span ?? fitting.block.head,
             message: `${fittingWords(fitting)} reaches ${input.show(problem.over)} into ${past}. Move it ${input.show(problem.over)} or more.`,

@@ -1,4 +1,6 @@
+import { inWords } from '../../core/finding.js';
 import { fixedOnOpenings, type WallOpening } from '../../engines/fittings/things.js';
+import { isVentAstray } from '../astray.js';
 import { defineRule } from '../rule.js';
 import { fittingWords } from './fitting-findings.js';
 import { blockOfThing } from './thing-findings.js';
@@ -20,7 +22,7 @@ export const fittingOnOpening = defineRule({
         const openings: readonly WallOpening[] = [
             ...doors.flatMap(({ name, door }) => door ? [{ name, wall: door.wall, opening: door.frameOpening }] : []),
             ...windows.flatMap(({ name, window }) => window ? [{ name, wall: window.wall, opening: window.glass }] : []),
-            ...(air?.vents ?? []).flatMap(({ name, vent }) => vent ? [{ name, wall: vent.wall, opening: { u: vent.onWall.u, v: vent.onWall.v } }] : []),
+            ...(air?.vents ?? []).flatMap(({ name, vent, problems }) => vent && !isVentAstray({ problems }) ? [{ name, wall: vent.wall, opening: { u: vent.onWall.u, v: vent.onWall.v } }] : []),
         ];
         for (const { thing, opening } of fixedOnOpenings(fittings.flatMap(fitting => fitting.thing ?? []), openings, inside)) {
             const fitting = fittings.find(other => other.thing === thing);
@@ -30,7 +32,7 @@ export const fittingOnOpening = defineRule({
             yield {
                 at: fitting.block.head,
                 message: `${fittingWords(fitting)} is fixed where ${kind} ${opening.name} opens the ${opening.wall} wall. Move it beside or over the opening.`,
-                citation: { kind: 'geometry', text: 'a fitting is fixed to the lining' }, subject: fitting.name,
+                citation: { kind: 'geometry', text: 'a fitting is fixed to the lining' }, measured: inWords(`on ${kind} ${opening.name}`), required: inWords('on the lining'), subject: fitting.name,
                 related: block ? [{ at: block.head, message: 'The opening is here.' }] : [],
             };
         }

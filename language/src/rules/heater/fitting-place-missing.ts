@@ -1,3 +1,4 @@
+import { inWords } from '../../core/finding.js';
 import { neighbours } from '../../core/geometry.js';
 import { showList } from '../../core/show.js';
 import type { PlaceProblem } from '../../engines/fittings/wall-place.js';
@@ -24,7 +25,7 @@ export const fittingPlaceMissing = defineRule({
             yield {
                 at: fitting.block.head,
                 message: `${fittingWords(fitting)} has no place on its wall, so nothing is checked about it. Write ${showList(lack)}.`,
-                citation: { kind: 'geometry', text: 'a place on a wall is a distance along it and a height' }, subject: fitting.name,
+                citation: { kind: 'geometry', text: 'a place on a wall is a distance along it and a height' }, measured: inWords('not stated'), required: inWords('a place along the wall and a height'), subject: fitting.name,
             };
         }
     },

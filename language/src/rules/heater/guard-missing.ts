@@ -1,3 +1,4 @@
+import { inWords } from '../../core/finding.js';
 import { manualCitation } from '../../engines/heater/casing.js';
 import { defineRule } from '../rule.js';
 import { addFact, heaterFindings, inCatalogue, reviewFix } from './heater-findings.js';
@@ -23,7 +24,7 @@ export const guardMissing = defineRule({
         return [{
             at: block.values.guard?.span ?? block.head, severity: isRequired ? 'error' as const : 'info' as const,
             message: `Heater ${name} has no guard; its manual ${isRequired ? 'requires' : 'recommends'} one (${manual.title}). Write guard yes.`,
-            citation: manualCitation(manual), subject: `${name}.guard`, related: inCatalogue(judged, model.values.guard?.span), fixes: reviewFix(`Build a guard round heater ${name}`, edits),
+            citation: manualCitation(manual), measured: inWords('no guard'), required: inWords(isRequired ? 'a guard' : 'a guard, recommended'), subject: `${name}.guard`, related: inCatalogue(judged, model.values.guard?.span), fixes: reviewFix(`Build a guard round heater ${name}`, edits),
         }];
     })),
 });

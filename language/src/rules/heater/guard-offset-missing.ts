@@ -1,3 +1,4 @@
+import { inWords } from '../../core/finding.js';
 import { manualCitation } from '../../engines/heater/casing.js';
 import { defineRule } from '../rule.js';
 import { heaterFindings, inCatalogue, lacks, modelSpan } from './heater-findings.js';
@@ -19,7 +20,7 @@ heater stove on right { model Plain; from front 8"; guard yes; backing 1 1/2" }`
         return [{
             at: judged.block.values.guard?.span ?? modelSpan(judged),
             message: `Heater ${judged.name} has a guard, and ${judged.manual.title} does not state how far it stands off the casing; the guard is not checked. Ask the maker of the heater and write guard_offset in its entry.`,
-            citation: manualCitation(judged.manual), subject: `${judged.name}.guard`, related: inCatalogue(judged, judged.model.head, 'The entry is here.'),
+            citation: manualCitation(judged.manual), measured: inWords('not stated'), required: inWords('guard_offset'), subject: `${judged.name}.guard`, related: inCatalogue(judged, judged.model.head, 'The entry is here.'),
         }];
     })),
 });

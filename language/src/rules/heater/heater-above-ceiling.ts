@@ -1,4 +1,5 @@
 import { lengthFigure } from '../../core/finding.js';
+import { isRoomTooLow } from '../room-height.js';
 import { defineRule } from '../rule.js';
 import { heaterFindings, inCatalogue, modelSpan } from './heater-findings.js';
 
@@ -16,7 +17,7 @@ heater stove on right { model Tower; from front 8"; guard yes; backing 1 1/2" }`
     fixes: 'none',
     check: input => heaterFindings(input, judged => judged.problems.flatMap(problem => {
         const { heater, manual, name, model } = judged;
-        if (problem.kind !== 'above-the-ceiling' || !heater || !input.results.inside) return [];
+        if (problem.kind !== 'above-the-ceiling' || !heater || !input.results.inside || isRoomTooLow(input)) return [];
         const { height } = input.results.inside;
         return [{
             at: modelSpan(judged),

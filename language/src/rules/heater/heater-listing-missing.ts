@@ -1,3 +1,4 @@
+import { inWords } from '../../core/finding.js';
 import { defineRule } from '../rule.js';
 import { heaterFindings, inCatalogue, lacks, modelSpan } from './heater-findings.js';
 
@@ -16,6 +17,6 @@ heater stove on right { model Plain; from front 8"; guard yes; backing 1 1/2" }`
     check: input => heaterFindings(input, judged => lacks(judged.model, 'listed_with') ? {
         at: modelSpan(judged),
         message: `${judged.manual.title} does not name a panel system heater ${judged.name} is listed with. Ask the maker of the heater whether its listing covers a prefabricated room, and write listed_with in its entry.`,
-        citation: { kind: 'manual', text: judged.manual.title }, subject: judged.name, related: inCatalogue(judged, judged.model.head, 'The entry is here.'),
+        citation: { kind: 'manual', text: judged.manual.title }, measured: inWords('not stated'), required: inWords('listed_with'), subject: judged.name, related: inCatalogue(judged, judged.model.head, 'The entry is here.'),
     } : undefined),
 });

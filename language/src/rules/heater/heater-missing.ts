@@ -1,3 +1,4 @@
+import { inWords } from '../../core/finding.js';
 import { showBlock } from '../../model/block.js';
 import { defineRule } from '../rule.js';
 import { capital } from './thing-findings.js';
@@ -14,11 +15,11 @@ export const heaterMissing = defineRule({
     isWaivable: true,
     fixes: 'none',
     check: function* ({ job }) {
-        if (!job.isWhole || job.heaters.length > 0) return;
+        if (!job.isWhole || !job.room || job.heaters.length > 0) return;
         yield {
             at: job.block.head,
-            message: `${capital(showBlock(job.block))} has no heater, so clearances, sensor, circuit and air are not checked. Add the heater and the wall it stands on.`,
-            citation: { kind: 'practice', text: 'a hot room is heated by a heater of its own' }, subject: 'heater',
+            message: `${capital(showBlock(job.block))} has no heater, so clearances, sensor, circuit and air are not checked. Write a block such as heater stove on right { model …; from front …; guard yes }, its model named in a catalogue this file uses.`,
+            citation: { kind: 'practice', text: 'a hot room is heated by a heater of its own' }, subject: 'heater', measured: inWords('none'), required: inWords('one heater'),
         };
     },
 });

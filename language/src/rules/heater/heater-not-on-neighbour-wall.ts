@@ -1,3 +1,4 @@
+import { inWords } from '../../core/finding.js';
 import { defineRule } from '../rule.js';
 import { heaterFindings, placeEdits } from './heater-findings.js';
 import { zero } from '../../core/length.js';
@@ -20,7 +21,7 @@ export const heaterNotOnNeighbourWall = defineRule({
         return [{
             at: place.span,
             message: `Heater ${name} is on the ${problem.wall} wall, which does not meet the ${problem.from} wall. Measure from the ${left} or the ${right} wall.`,
-            citation: { kind: 'geometry', text: 'a wall ends on its two neighbours' }, subject: name,
+            citation: { kind: 'geometry', text: 'a wall ends on its two neighbours' }, measured: inWords('from a wall that does not meet it'), required: inWords('from a neighbouring wall'), subject: name,
             fixes: problem.neighbours.map(wall => ({
                 // The distance is kept as it is written; which of the two walls was meant only the designer knows.
                 title: `Measure from the ${wall} wall`, safety: 'review', edits: placeEdits({ ...block, values: { from: place } }, wall, place.value.distance, zero, input.job.unit)

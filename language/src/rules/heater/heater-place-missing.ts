@@ -1,3 +1,4 @@
+import { inWords } from '../../core/finding.js';
 import { neighbours } from '../../core/geometry.js';
 import { defineRule } from '../rule.js';
 import { heaterFindings, lacks } from './heater-findings.js';
@@ -19,7 +20,7 @@ export const heaterPlaceMissing = defineRule({
         return [{
             at: block.head,
             message: `Heater ${name} has no place on the ${problem.wall} wall, so its clearances are not checked. Write from ${left} or from ${right} and the distance to its casing.`,
-            citation: { kind: 'geometry', text: 'a place along a wall is a distance from a neighbouring wall' }, subject: name,
+            citation: { kind: 'geometry', text: 'a place along a wall is a distance from a neighbouring wall' }, measured: inWords('not stated'), required: inWords('from or centre'), subject: name,
         }];
     })),
 });

@@ -1,3 +1,4 @@
+import { inWords } from '../../core/finding.js';
 import { manualCitation } from '../../engines/heater/casing.js';
 import { defineRule } from '../rule.js';
 import { heaterFindings, inCatalogue, lacks, modelSpan, writable } from './heater-findings.js';
@@ -21,7 +22,7 @@ heater stove on right { model Plain; from front 8"; guard yes; backing 1 1/2" }`
         return {
             at: modelSpan(judged),
             message: `The entry of heater ${name} names no screw to hang it on (${manual.title}), so its hold is not checked.${lengths} Write fasten_screw in the entry.`,
-            citation: manualCitation(manual), subject: `${name}.fastening_height`, related: inCatalogue(judged, model.head, 'The entry is here.'),
+            citation: manualCitation(manual), measured: inWords('not stated'), required: inWords('fasten_screw'), subject: `${name}.fastening_height`, related: inCatalogue(judged, model.head, 'The entry is here.'),
         };
     }),
 });

@@ -1,4 +1,5 @@
 import { showList } from '../../core/show.js';
+import { isRoomOverfull } from '../astray.js';
 import { defineRule } from '../rule.js';
 import { heaterFindings, placeSpan } from './heater-findings.js';
 import { blockOfThing, shortClearances, thingWords } from './thing-findings.js';
@@ -18,7 +19,8 @@ heater stove on back { model Broad; from left 8"; guard yes; backing 1 1/2" }`,
     check: input => heaterFindings(input, judged => {
         const { removal, name, block } = judged;
         // A heater inside a bench or a wall, or one no position gets through the door, has a finding that says more.
-        if (!removal?.noPath || !removal.passesDoor || judged.problems.length > 0 || shortClearances(judged).some(({ collides }) => collides)) return undefined;
+        if (isRoomOverfull(input)) return undefined;
+        if (!removal?.noPath || !removal.passesDoor || judged.problems.length > 0 || shortClearances(input, judged).some(({ collides }) => collides)) return undefined;
         const names = [...new Set(removal.inTheWay.map(thingWords))];
         const way = removal.noPath === 'opening_too_small_upright' ? 'it does not pass the door upright and unturned'
             : names.length > 0 ? `${showList(names)} ${names.length === 1 ? 'stands' : 'stand'} in the way` : 'things stand in the way';

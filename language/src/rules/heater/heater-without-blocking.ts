@@ -1,4 +1,4 @@
-import { lengthFigure } from '../../core/finding.js';
+import { inWords, lengthFigure } from '../../core/finding.js';
 import { showCitation } from '../../core/citation.js';
 import { showRequired } from '../governing.js';
 import { defineRule } from '../rule.js';
@@ -23,7 +23,7 @@ export const heaterWithoutBlocking = defineRule({
         return {
             at: block.values.backing?.span ?? block.head,
             message: `Heater ${name} hangs on screws${where} with no blocking behind the lining; solid wood at least ${showRequired(screw.required.value, input.job.unit)} thick is needed (${showCitation(screw.required.citation)}). Write backing and the thickness of the wood.`,
-            citation: screw.required.citation, required: lengthFigure(screw.required.value), subject: `${name}.fastening_height`,
+            citation: screw.required.citation, measured: inWords('no blocking'), required: lengthFigure(screw.required.value), subject: `${name}.fastening_height`,
         };
     }),
 });

@@ -1,5 +1,6 @@
 import type { Citation } from '../../core/citation.js';
 import { showCitation } from '../../core/citation.js';
+import { inWords } from '../../core/finding.js';
 import { manualCitation } from '../../engines/heater/casing.js';
 import { strictest } from '../../rule-sets/index.js';
 import { defineRule } from '../rule.js';
@@ -29,7 +30,7 @@ heater stove on right { model Bare; from front 8"; guard yes; backing 1 1/2" }`,
             message: hasNone
                 ? `Heater ${name} has no safety limiter (${manual.title}); ${needed}. Choose a heater that has one.`
                 : `${manual.title} does not state a safety limiter for heater ${name}; ${needed}. Ask the maker of the heater and write limiter in its entry, or choose another heater.`,
-            citation: citation.kind === 'practice' ? manualCitation(manual) : citation, subject: name, related: inCatalogue(judged, model.values.limiter?.span ?? model.head, hasNone ? undefined : 'The entry is here.'),
+            citation: citation.kind === 'practice' ? manualCitation(manual) : citation, measured: inWords('no limiter'), required: inWords('a limiter reset by hand'), subject: name, related: inCatalogue(judged, model.values.limiter?.span ?? model.head, hasNone ? undefined : 'The entry is here.'),
         };
     }),
 });

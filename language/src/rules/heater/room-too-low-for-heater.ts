@@ -2,6 +2,7 @@ import { lengthFigure } from '../../core/finding.js';
 import { minus, plus } from '../../core/length.js';
 import { manualCitation } from '../../engines/heater/casing.js';
 import { showRequired } from '../governing.js';
+import { isRoomTooLow } from '../room-height.js';
 import { defineRule } from '../rule.js';
 import { heaterFindings, inCatalogue, modelSpan, reviewFix, writable } from './heater-findings.js';
 
@@ -11,7 +12,7 @@ export const roomTooLowForHeater = defineRule({
     title: 'The room is lower than the manual of the heater allows',
     severity: 'error',
     why: 'Over the stones the air is far hotter than in the room; under a low ceiling the lining there can char.',
-    bad: 'room { system Skerry; width 84"; depth 79 1/2"; height 78"; ceiling spans_left_to_right }',
+    bad: 'heater_model Tall { manual "Tall sheet (fictional)"; power 6 kW; supply 240 V single_phase; body 16" x 22"; depth 11"; room_height 82" }\nheater stove on right { model Tall; from front 8"; guard yes; backing 1 1/2" }',
     good: 'room { system Skerry; width 84"; depth 79 1/2"; height 84"; ceiling spans_left_to_right }',
     sources: [{ kind: 'manual', text: 'the least room height of the heater' }],
     isWaivable: false,
@@ -20,7 +21,7 @@ export const roomTooLowForHeater = defineRule({
         const { name, manual, model } = judged;
         const inside = input.results.inside;
         const height = input.job.room?.values.height;
-        if (!inside || manual.roomHeight === undefined || inside.height >= manual.roomHeight) return undefined;
+        if (!inside || manual.roomHeight === undefined || inside.height >= manual.roomHeight || isRoomTooLow(input)) return undefined;
         const needed = height && plus(height.value, minus(manual.roomHeight, inside.height));
         return {
             at: height?.span ?? modelSpan(judged),

@@ -1,4 +1,5 @@
 import { amount } from '../../core/finding.js';
+import { isRoomOverfull } from '../astray.js';
 import { defineRule } from '../rule.js';
 import { heaterFindings, inCatalogue, modelSpan } from './heater-findings.js';
 import { judgeVolume } from './volume-findings.js';
@@ -16,7 +17,7 @@ export const roomVolumeAboveRange = defineRule({
     fixes: 'none',
     check: input => heaterFindings(input, judged => {
         const volume = judgeVolume(judged);
-        if (!volume || judged.sizing.status !== 'room_too_large') return undefined;
+        if (!volume || judged.sizing.status !== 'room_too_large' || isRoomOverfull(input)) return undefined;
         // The room itself is inside the range: only the allowance, which nobody published, takes it out.
         const isByAllowance = volume.inside <= volume.declared.to;
         return {

@@ -1,4 +1,6 @@
 import { amount } from '../../core/finding.js';
+import { isRoomOverfull } from '../astray.js';
+import { isRoomTooLow } from '../room-height.js';
 import { defineRule } from '../rule.js';
 import { heaterFindings, inCatalogue, modelSpan } from './heater-findings.js';
 import { judgeVolume } from './volume-findings.js';
@@ -16,7 +18,7 @@ export const roomVolumeBelowRange = defineRule({
     fixes: 'none',
     check: input => heaterFindings(input, judged => {
         const volume = judgeVolume(judged);
-        if (!volume || judged.sizing.status !== 'room_too_small') return undefined;
+        if (!volume || judged.sizing.status !== 'room_too_small' || isRoomOverfull(input) || isRoomTooLow(input)) return undefined;
         return {
             at: modelSpan(judged),
             message: `${volume.text} Choose a smaller heater or a larger room.`,

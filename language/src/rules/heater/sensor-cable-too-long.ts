@@ -18,7 +18,7 @@ export const sensorCableTooLong = defineRule({
     fixes: 'none',
     check: input => sensorFindings(input, 'sensor-cable-too-long', ({ judged, problem: { measured, required }, block }) => ({
         at: block.values.cable?.span ?? block.head,
-        message: `The cable of the sensor is ${input.show(measured)} long; ${showRequired(required.value, input.job.unit)} is the most for heater ${judged.name} (${showCitation(required.citation)}). Run it a shorter way or bring control and heater nearer.`,
+        message: `The cable of the sensor is ${input.show(measured)} long; ${showRequired(required.value, input.job.unit, 'most')} is the most for heater ${judged.name} (${showCitation(required.citation)}). Run it a shorter way or bring control and heater nearer.`,
         citation: required.citation, measured: lengthFigure(measured), required: lengthFigure(required.value), subject: `${judged.name}.sensor_band`,
         related: inCatalogue(judged, judged.model.values.sensor_cable?.span),
     })),

@@ -34,7 +34,7 @@ export const sensorHeightSpan = ({ values, head }: Block<'sensor'>): Span => (va
 
 /** `4" to 8"`, or `6" or less` where the band begins at the ceiling. */
 export const showBand = ({ range: { from, to } }: SensorBand, { job: { unit } }: RuleInput): string =>
-    from === 0 ? `${showRequired(to, unit)} or less` : from === to ? showRequired(to, unit) : `${showRequired(from, unit)} to ${showRequired(to, unit)}`;
+    from === 0 ? `${showRequired(to, unit, 'most')} or less` : from === to ? showRequired(to, unit) : `${showRequired(from, unit)} to ${showRequired(to, unit, 'most')}`;
 
 /** A place that satisfies all demands, written from a wall the sensor's own wall meets: the nearest to where the sensor is, the middle for one that is nowhere yet. */
 export interface SensorSpot { readonly wall: Wall; readonly from: Wall; readonly distance: Length; readonly belowCeiling: Length }

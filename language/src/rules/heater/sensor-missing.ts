@@ -1,3 +1,4 @@
+import { inWords } from '../../core/finding.js';
 import { manualCitation } from '../../engines/heater/casing.js';
 import { defineRule } from '../rule.js';
 import { addBlockAfter, heaterFindings, inCatalogue, reviewFix, writable } from './heater-findings.js';
@@ -22,8 +23,8 @@ export const sensorMissing = defineRule({
         const text = spot && `sensor on ${spot.wall} { centre from ${spot.from} ${writable(spot.distance, input.job.unit)}; below_ceiling ${writable(spot.belowCeiling, input.job.unit)} }`;
         return {
             at: block.head,
-            message: `Heater ${name} has no sensor; its thermostat is not built in and needs one (${manual.title}).${band}`,
-            citation: manualCitation(manual), subject: `${name}.sensor_band`, related: inCatalogue(judged, model.values.sensor?.span),
+            message: `Heater ${name} has no sensor; its thermostat is not built in and needs one (${manual.title}).${band} Write ${text ?? 'a block such as sensor on right { centre from front …; below_ceiling … }'}.`,
+            citation: manualCitation(manual), measured: inWords('none'), required: inWords(sensor.height ? `${showBand(sensor.height.band, input)} below the ceiling` : 'a sensor'), subject: `${name}.sensor_band`, related: inCatalogue(judged, model.values.sensor?.span),
             fixes: text ? reviewFix('Add the sensor where the manual and the rules want it', addBlockAfter(block, text)) : [],
         };
     }),

@@ -1,3 +1,4 @@
+import { inWords } from '../../core/finding.js';
 import { manualCitation } from '../../engines/heater/casing.js';
 import { defineRule } from '../rule.js';
 import { inCatalogue, reviewFix } from './heater-findings.js';
@@ -18,7 +19,7 @@ heater stove on right { model Inner; from front 8"; guard yes; backing 1 1/2" }`
     check: input => sensorFindings(input, 'sensor-not-needed', ({ judged, block }) => ({
         at: block.head,
         message: `Heater ${judged.name} has its thermostat built in (${judged.manual.title}); the sensor has nothing to be connected to. Leave it out.`,
-        citation: manualCitation(judged.manual), subject: judged.name, related: inCatalogue(judged, judged.model.values.sensor?.span),
+        citation: manualCitation(judged.manual), measured: inWords('a sensor'), required: inWords('none'), subject: judged.name, related: inCatalogue(judged, judged.model.values.sensor?.span),
         fixes: reviewFix('Leave the sensor out', [{ span: block.span, newText: '' }]),
     })),
 });

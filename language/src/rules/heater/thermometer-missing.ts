@@ -1,3 +1,4 @@
+import { inWords } from '../../core/finding.js';
 import { defineRule } from '../rule.js';
 
 export const thermometerMissing = defineRule({
@@ -15,8 +16,8 @@ export const thermometerMissing = defineRule({
         if (!job.isWhole || job.thermometer || job.heaters.length === 0) return;
         yield {
             at: job.block.head,
-            message: 'The room has no thermometer; one is usual (common practice, no source). Put it 6" below the ceiling, away from the heater.',
-            citation: { kind: 'practice', text: 'a thermometer 6 in below the ceiling, clear of the plume' }, subject: 'thermometer',
+            message: 'The room has no thermometer; one is usual (common practice, no source). Write a block such as thermometer on left { from front … }: it goes 6" below the ceiling, away from the heater.',
+            citation: { kind: 'practice', text: 'a thermometer 6 in below the ceiling, clear of the plume' }, subject: 'thermometer', measured: inWords('none'), required: inWords('one thermometer'),
         };
     },
 });

@@ -7,6 +7,7 @@ import type { Thing } from '../../engines/fittings/things.js';
 import type { Clearance } from '../../engines/heater/clearances.js';
 import type { JudgedHeater } from '../../assembly/heater-judgement.js';
 import type { Block } from '../../model/block.js';
+import { belongsToBench, benchesAstray } from '../astray.js';
 import { showRequired } from '../governing.js';
 import type { RuleInput } from '../rule.js';
 import { moveToClear, placeSpan, showPositions } from './heater-findings.js';
@@ -43,16 +44,20 @@ export function cureOf(input: RuleInput, judged: JudgedHeater, thing: Thing): st
     const isFitting = input.results.fittings.some(({ thing: fixed }) => fixed === thing);
     const { range, heater } = judged;
     if (!range || !heater) return '';
+    if (range.never.includes(thing) && thing.kind === 'wall') return 'No position of the heater along its wall clears it; choose another wall, or a larger room.';
     if (range.never.includes(thing)) return `No position of the heater along this wall clears it; move ${thingWords(thing)}${isFitting ? '' : ' or choose another wall'}.`;
     if (!isFitting) return showPositions(judged, input);
     return range.ranges.length === 0 ? `Move ${thingWords(thing)}; no position of the heater along the ${heater.wall} wall clears everything.` : `Move ${thingWords(thing)}, or the heater. ${showPositions(judged, input)}`;
 }
 
-/** Clearances that are too small, the tightest of each thing. What another rule explains better, or what lies flush in a wall that is too near itself, is left out. */
-export function shortClearances(judged: JudgedHeater): readonly Clearance[] {
+/** Clearances that are too small, the tightest of each thing. What another rule explains better, or what lies flush in a wall that is too near itself, is left out; so is a
+ * bench that stands out of place, and beside a bench that stands in the heater every other. */
+export function shortClearances(input: RuleInput, judged: JudgedHeater): readonly Clearance[] {
     const has = (kind: JudgedHeater['problems'][number]['kind']): boolean => judged.problems.some(problem => problem.kind === kind);
     if (has('runs-off-the-wall')) return [];
-    const short = judged.clearances.filter(({ status, thing }) => status === 'short' && !(has('above-the-ceiling') && thing.kind === 'ceiling') && !judged.duckboardsUnderStones.includes(thing));
+    const astray = benchesAstray(input);
+    const isBenchInHeater = judged.clearances.some(({ collides, thing }) => collides && isBenchLike(thing));
+    const short = judged.clearances.filter(({ status, thing, collides }) => status === 'short' && !belongsToBench(thing, astray) && !(isBenchInHeater && !collides && isBenchLike(thing)) && !(has('above-the-ceiling') && thing.kind === 'ceiling') && !judged.duckboardsUnderStones.includes(thing));
     const seen = new Set<string>();
     return short.filter(one => !short.some(other => other !== one && isSurface(other.thing) && !isSurface(one.thing) && other.direction === one.direction && other.measured <= one.measured && overlap(other.thing.box, one.thing.box)))
         .sort((a, b) => a.measured - b.measured)

@@ -1,4 +1,4 @@
-import { lengthFigure } from '../../core/finding.js';
+import { inWords, lengthFigure } from '../../core/finding.js';
 import { zero } from '../../core/length.js';
 import { defineRule } from '../rule.js';
 import { heaterFindings } from './heater-findings.js';
@@ -15,10 +15,10 @@ export const thingInHeater = defineRule({
     sources: [{ kind: 'geometry', text: 'two things cannot stand in one place' }],
     isWaivable: false,
     fixes: 'review',
-    check: input => heaterFindings(input, judged => shortClearances(judged).filter(({ collides, thing }) => collides && !isLeaf(thing)).map(({ thing }) => ({
+    check: input => heaterFindings(input, judged => shortClearances(input, judged).filter(({ collides, thing }) => collides && !isLeaf(thing)).map(({ thing }) => ({
         ...placeOfBoth(input, judged, thing),
         message: `${capital(thingWords(thing))} stands where heater ${judged.name} hangs. ${cureOf(input, judged, thing)}`.trimEnd(),
-        citation: { kind: 'geometry', text: 'two things cannot stand in one place' }, measured: lengthFigure(zero), subject: judged.name,
+        citation: { kind: 'geometry', text: 'two things cannot stand in one place' }, measured: lengthFigure(zero), required: inWords('clear of the casing'), subject: judged.name,
         fixes: movesThatClear(input, judged, thing),
     }))),
 });

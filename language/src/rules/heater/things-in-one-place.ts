@@ -1,3 +1,4 @@
+import { inWords } from '../../core/finding.js';
 import { overlappingThings, type ThingKind } from '../../engines/fittings/things.js';
 import { defineRule } from '../rule.js';
 import { blockOfThing, capital, thingWords } from './thing-findings.js';
@@ -27,7 +28,7 @@ export const thingsInOnePlace = defineRule({
             yield {
                 at: fitting.block.head,
                 message: `${capital(thingWords(fitting.thing))} stands where ${thingWords(partner)} is. Move one of them.`,
-                citation: { kind: 'geometry', text: 'two things cannot stand in one place' }, subject: fitting.name,
+                citation: { kind: 'geometry', text: 'two things cannot stand in one place' }, measured: inWords(`in ${thingWords(partner)}`), required: inWords('clear of each other'), subject: fitting.name,
                 related: related ? [{ at: related.head, message: `${capital(thingWords(partner))} stands here.` }] : [],
             };
         }

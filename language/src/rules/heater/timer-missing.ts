@@ -1,5 +1,6 @@
 import type { Citation } from '../../core/citation.js';
 import { showCitation } from '../../core/citation.js';
+import { inWords } from '../../core/finding.js';
 import { clausesOf } from '../../rule-sets/index.js';
 import { defineRule } from '../rule.js';
 import { heaterFindings, lacks, modelSpan } from './heater-findings.js';
@@ -26,8 +27,8 @@ control on front { stands outside; height 54" }`,
         const [control] = input.job.controls;
         return {
             at: control?.head ?? modelSpan(judged), severity: demand ? 'error' : 'warning',
-            message: `No timer is stated for heater ${name}, neither at a control nor by ${manual.title}; one is needed (${showCitation(citation)}). Write timer and its longest time at the control.`,
-            citation, subject: name,
+            message: `No timer is stated for heater ${name}, neither at a control nor by ${manual.title}; one is needed (${showCitation(citation)}). Write timer and its longest time at the control, such as timer 60 min.`,
+            citation, subject: name, measured: inWords('none'), required: inWords('a timer'),
         };
     }),
 });

@@ -1,4 +1,5 @@
 import { showCitation } from '../../core/citation.js';
+import { inWords } from '../../core/finding.js';
 import { defineRule } from '../rule.js';
 import { addBlockAfter, reviewFix, writable } from './heater-findings.js';
 import { letterDemand, noticeDemand } from './sign-findings.js';
@@ -26,7 +27,7 @@ export const warningSignMissing = defineRule({
         yield {
             at: job.block.head,
             message: `The warning notice outside the room is missing; it is required (${showCitation(demand.citation)}). Take its wording from the code itself.`,
-            citation: demand.citation, subject: 'signs', fixes: after ? reviewFix('Add the warning sign', addBlockAfter(after, text)) : [],
+            citation: demand.citation, subject: 'signs', measured: inWords('none'), required: inWords(`a warning outside${letters ? `, letters ${writable(letters.figure.value, job.unit)} high` : ''}`), fixes: after ? reviewFix('Add the warning sign', addBlockAfter(after, text)) : [],
         };
     },
 });

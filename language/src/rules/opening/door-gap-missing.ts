@@ -1,4 +1,4 @@
-import { lengthFigure } from '../../core/finding.js';
+import { inWords, lengthFigure } from '../../core/finding.js';
 import { zero } from '../../core/length.js';
 import { defineRule } from '../rule.js';
 import { inCatalogue, modelSpan } from './opening-findings.js';
@@ -29,7 +29,7 @@ export const doorGapMissing = defineRule({
                 yield {
                     at: modelSpan(assembled),
                     message: `The leaf of door ${name} has a gap of ${show(value)} ${where}; some is needed (common practice, no source). Mend the gap in the door model.`,
-                    citation, measured: lengthFigure(value), subject: `${name}.under_leaf`,
+                    citation, measured: lengthFigure(value), required: inWords('a gap above zero'), subject: `${name}.under_leaf`,
                     related: inCatalogue(model, fact, 'The gap stands here.'),
                 };
             }

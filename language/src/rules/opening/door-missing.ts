@@ -18,7 +18,7 @@ export const doorMissing = defineRule({
         if (!job.isWhole || job.doors.length > 0 || !job.room) return;
         yield {
             at: job.room.head,
-            message: 'The job has no door; one is needed. Add a block such as door entry on front with its model, place and hinge.',
+            message: 'The job has no door; one is needed. Write a block such as door entry on front { model …; from left …; hinge left }, its model named in a catalogue this file uses.',
             citation, measured: inWords('none'), required: inWords('one door'),
         };
     },

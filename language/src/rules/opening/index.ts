@@ -22,6 +22,7 @@ import { paneNotSafetyGlass } from './pane-not-safety-glass.js';
 import { thresholdTooHigh } from './threshold-too-high.js';
 import { windowAboveOrBelowWall } from './window-above-or-below-wall.js';
 import { windowTrimDoesNotFit } from './window-trim-does-not-fit.js';
+import { windowTrimInBench } from './window-trim-in-bench.js';
 
 /** Rules of this family, by id. */
 export const openingRules: readonly Rule[] = [
@@ -48,4 +49,5 @@ export const openingRules: readonly Rule[] = [
     thresholdTooHigh,
     windowAboveOrBelowWall,
     windowTrimDoesNotFit,
+    windowTrimInBench,
 ];

@@ -1,3 +1,4 @@
+import { inWords } from '../../core/finding.js';
 import { neighbours } from '../../core/geometry.js';
 import { defineRule } from '../rule.js';
 import { openingsOf } from './opening-findings.js';
@@ -26,7 +27,7 @@ export const openingPlaceMissing = defineRule({
                 yield {
                     at: block.head,
                     message: `Nothing says where along the ${problem.wall} wall ${word} ${name} is. Add from ${left} or from ${right} with the distance to its ${word === 'door' ? 'clear opening' : 'clear glass'}, or centre from ${left}.`,
-                    citation, subject: name,
+                    citation, measured: inWords('not stated'), required: inWords('from or centre'), subject: name,
                 };
             }
         }

@@ -27,7 +27,7 @@ export const thresholdTooHigh = defineRule({
             const { height } = door.threshold;
             yield {
                 at: threshold?.span ?? modelSpan(assembled),
-                message: `The threshold of door ${name} is ${show(height)} high; ${showRequired(most, unit)} at most is needed (${showCitation(rule.clause.citation)}). Lower it, or cut the base plate out under the door.`,
+                message: `The threshold of door ${name} is ${show(height)} high; ${showRequired(most, unit, 'most')} at most is needed (${showCitation(rule.clause.citation)}). Lower it, or cut the base plate out under the door.`,
                 citation: rule.clause.citation, measured: lengthFigure(height), required: lengthFigure(most), subject: name,
                 related: threshold ? [] : inCatalogue(model, model.values.threshold, 'The threshold stands here.'),
                 fixes: threshold ? replaceLength('threshold', threshold.span, most, unit) : [],

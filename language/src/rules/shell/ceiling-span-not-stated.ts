@@ -23,7 +23,7 @@ export const ceilingSpanNotStated = defineRule({
             yield {
                 at: room.head,
                 message: `The room is ${input.show(size)} both ways and does not say which way its ceiling spans. Write ceiling spans_front_to_back or ceiling spans_left_to_right.`,
-                citation, required: inWords('a stated span'), subject: 'room.ceiling',
+                citation, measured: inWords('not stated'), required: inWords('a stated span'), subject: 'room.ceiling',
                 fixes: (['spans_front_to_back', 'spans_left_to_right'] as const).map(way => ({ title: `Write ceiling ${way}`, safety: 'review', edits: [{ span: insertAt, newText: `; ceiling ${way}` }] })),
             };
         }

@@ -15,6 +15,7 @@ import { plateCannotBeSpliced } from './plate-cannot-be-spliced.js';
 import { plateNotDurable } from './plate-not-durable.js';
 import { roomMissing } from './room-missing.js';
 import { roomTooLarge } from './room-too-large.js';
+import { roomTooLow } from './room-too-low.js';
 import { roomWithoutInside } from './room-without-inside.js';
 import { treatedWoodInside } from './treated-wood-inside.js';
 import { vapourBarrierMissing } from './vapour-barrier-missing.js';
@@ -38,6 +39,7 @@ export const shellRules: readonly Rule[] = [
     plateNotDurable,
     roomMissing,
     roomTooLarge,
+    roomTooLow,
     roomWithoutInside,
     treatedWoodInside,
     vapourBarrierMissing,

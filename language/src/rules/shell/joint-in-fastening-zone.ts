@@ -1,4 +1,6 @@
 import { inWords, lengthFigure } from '../../core/finding.js';
+import { insideRun, neighbours } from '../../core/geometry.js';
+import { minus, type Length } from '../../core/length.js';
 import { defineRule } from '../rule.js';
 import { shellProblems } from './shell-findings.js';
 
@@ -16,13 +18,21 @@ export const jointInFasteningZone = defineRule({
     isWaivable: true,
     fixes: 'none',
     *check(input) {
-        for (const problem of shellProblems(input, 'joint-in-fastening-zone')) {
-            const block = input.results.heaters.find(heater => heater.name === problem.name)?.block;
-            if (!block) continue;
+        for (const { name, wall, joint, between, zone } of shellProblems(input, 'joint-in-fastening-zone')) {
+            const { inside, heaters } = input.results;
+            const judged = heaters.find(heater => heater.name === name);
+            const place = judged?.block.values.from ?? judged?.block.values.centre;
+            if (!judged || !inside) continue;
+            // Measured from the wall the designer measures from, else from the left one.
+            const from = place?.value.wall ?? neighbours[wall].left;
+            const isFromRight = from === neighbours[wall].right;
+            const along = (u: Length): Length => isFromRight ? minus(insideRun(wall, inside), u) : u;
+            const [near, far] = isFromRight ? [along(zone.to), along(zone.from)] : [zone.from, zone.to];
             yield {
-                at: (block.values.from ?? block.values.centre)?.span ?? block.head,
-                message: `The joint between ${problem.between[0]} and ${problem.between[1]} falls inside the fastening zone of heater ${problem.name}; the zone has to lie inside one panel (common practice, no source). Move the heater along the ${problem.wall} wall until the zone clears the joint.`,
-                citation, measured: lengthFigure(problem.joint), required: inWords(`outside ${input.show(problem.zone.from)} to ${input.show(problem.zone.to)}`), subject: problem.name,
+                at: place?.span ?? judged.block.head,
+                message: `The joint between ${between[0]} and ${between[1]} lies ${input.show(along(joint))} from the ${from} wall, inside the fastening zone of heater ${name}, ${input.show(near)} to ${input.show(far)}; ` +
+                    `the zone has to lie inside one panel (common practice, no source). Move the heater ${input.show(minus(far, along(joint)))} toward the ${from} wall, or ${input.show(minus(along(joint), near))} away from it.`,
+                citation, measured: lengthFigure(along(joint)), required: inWords(`outside ${input.show(near)} to ${input.show(far)}`), subject: name,
             };
         }
     },

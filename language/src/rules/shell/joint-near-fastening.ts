@@ -1,4 +1,5 @@
 import { showList } from '../../core/show.js';
+import { benchesAstray } from '../astray.js';
 import { defineRule } from '../rule.js';
 import { measuredAgainst, shellProblems } from './shell-findings.js';
 
@@ -16,7 +17,9 @@ export const jointNearFastening = defineRule({
     isWaivable: true,
     fixes: 'none',
     *check(input) {
+        const astray = benchesAstray(input);
         for (const [name, block] of input.results.benches?.blocks ?? []) {
+            if (astray.has(name)) continue;
             const marks = new Set(input.results.benches?.result.benches.find(bench => bench.name === name)?.wallFastenings.map(({ mark }) => mark));
             const near = shellProblems(input, 'joint-near-fastening').filter(problem => marks.has(problem.name)).toSorted((a, b) => a.distance - b.distance);
             const [nearest] = near;

@@ -1,5 +1,6 @@
 import { inWords } from '../../core/finding.js';
 import { showList } from '../../core/show.js';
+import { isRoomOverfull } from '../astray.js';
 import { defineRule } from '../rule.js';
 import { changedSizes, fixesOf, movedOpenings, openingBlock, placeSpan, setSize, shellResult, showMoves, sizeOf } from './shell-findings.js';
 import { walls } from '../../core/geometry.js';
@@ -33,10 +34,14 @@ export const madeToMeasureAvoidable = defineRule({
                 citation, required: inWords(showMoves(moves, input)), subject: `room.${wall}.panels`, fixes: fixesOf(moves),
             };
         }
+        if (isRoomOverfull(input)) return;
         for (const { axis, sizesThatSave } of result.sizes) {
             const size = sizeOf(input, axis);
             // A larger room has to fit the place as well.
-            const spare = input.results.site?.fit?.axes.find(fit => fit.axis === axis)?.spare;
+            const fit = input.results.site?.fit?.axes.find(one => one.axis === axis);
+            // A room that does not fit its place gets another size anyway.
+            if (fit && !fit.fits) continue;
+            const spare = fit?.spare;
             const sizes = size ? changedSizes(size.value, sizesThatSave.filter(({ change }) => change <= 0 || spare === undefined || change <= spare)) : [];
             if (!size || sizes.length === 0) continue;
             yield {

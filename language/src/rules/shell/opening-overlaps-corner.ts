@@ -19,7 +19,9 @@ export const openingOverlapsCorner = defineRule({
     *check(input) {
         for (const problem of shellProblems(input, 'opening-overlaps-corner')) {
             const block = openingBlock(input, problem.opening);
-            if (!block) continue;
+            const problems = [...input.results.doors, ...input.results.windows].find(({ name }) => name === problem.opening)?.problems;
+            // One whose clear opening runs off the wall has a finding that says more.
+            if (!block || problems?.some(({ kind }) => kind === 'runs-off-the-wall')) continue;
             const moves = movedOpenings(input, problem.suggestions.placesThatClose);
             yield {
                 at: placeSpan(block),

@@ -25,7 +25,7 @@ export const panelMassUnknown = defineRule({
         yield {
             at,
             message: `The mass of the panels is not known: ${showList([...missing])} ${missing.size > 1 ? 'have' : 'has'} no density. Write density at the catalogue entry, such as density 45 kg per m3.`,
-            citation, required: inWords('a density for each layer'), subject: 'room.panel_mass',
+            citation, measured: inWords('not stated'), required: inWords('a density for each layer'), subject: 'room.panel_mass',
         };
     },
 });

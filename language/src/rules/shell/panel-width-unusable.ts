@@ -1,4 +1,4 @@
-import { inWords } from '../../core/finding.js';
+import { lengthFigure } from '../../core/finding.js';
 import { showList } from '../../core/show.js';
 import { defineRule } from '../rule.js';
 import { shellProblems } from './shell-findings.js';
@@ -27,7 +27,7 @@ export const panelWidthUnusable = defineRule({
         const related = [{ at: input.job.room?.values.system?.span ?? at, message: 'The room uses this panel system here.' }];
         if (first) {
             yield {
-                at: at, related, citation, required: inWords(`${input.show(first.least)} or more`), subject: 'room.panels',
+                at: at, related, citation, measured: lengthFigure(first.width), required: lengthFigure(first.least), subject: 'room.panels',
                 message: `Panel system ${name} offers ${showList(unusable.map(({ width }) => input.show(width)))}; ${input.show(first.least)} is the least a panel can be (common practice, no source). Take ${unusable.length > 1 ? 'them' : 'it'} out; the other widths are used.`,
             };
         }

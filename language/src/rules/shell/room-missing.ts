@@ -18,8 +18,8 @@ export const roomMissing = defineRule({
         if (job.room || !job.isWhole || job.block.children.some(({ isWhole }) => !isWhole)) return;
         yield {
             at: job.block.head,
-            message: 'The job has no room, so nothing of it was checked (everything is worked out from the shell of the room). Write a room block with its system, width, depth and height.',
-            citation, required: inWords('a room'), subject: 'room',
+            message: 'The job has no room, so nothing of it was checked (everything is worked out from the shell of the room). Write room { system …; width …; depth …; height … }, the system named in a catalogue this file uses.',
+            citation, measured: inWords('none'), required: inWords('a room'), subject: 'room',
         };
     },
 });

@@ -1,4 +1,5 @@
-import { lengthFigure } from '../../core/finding.js';
+import { inWords, lengthFigure } from '../../core/finding.js';
+import { showAtLeast } from '../rounding.js';
 import { defineRule } from '../rule.js';
 
 const citation = { kind: 'geometry', text: 'the leaf opens to 90 degrees' } as const;
@@ -14,15 +15,15 @@ export const clearFloorNotStated = defineRule({
     sources: [citation],
     isWaivable: true,
     fixes: 'none',
-    *check({ job, results, show }) {
+    *check({ job, results }) {
         const site = job.site;
         if (!site?.isWhole || site.written.has('clear')) return;
         for (const { door, onSite } of results.site?.doors ?? []) {
             if (onSite.status !== 'not_stated' || !door.door) continue;
             yield {
                 at: site.head,
-                message: `The site does not say how much floor is clear before the ${door.door.wall} side; door ${door.name} needs ${show(onSite.needed)} (${citation.text}). Measure it and write clear ${door.door.wall} and the length.`,
-                citation, required: lengthFigure(onSite.needed), subject: door.name,
+                message: `The site does not say how much floor is clear before the ${door.door.wall} side; door ${door.name} needs ${showAtLeast(onSite.needed, job.unit)} (${citation.text}). Measure it and write clear ${door.door.wall} and the length.`,
+                citation, measured: inWords('not stated'), required: lengthFigure(onSite.needed), subject: door.name,
             };
         }
     },

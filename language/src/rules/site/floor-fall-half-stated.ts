@@ -25,7 +25,7 @@ export const floorFallHalfStated = defineRule({
                 message: kind === 'fall-direction-missing'
                     ? `The floor falls, and the site does not say to which side (${citation.text}). Write falls_to and the side; until then the floor counts as level.`
                     : `The floor falls to one side, and the site does not say by how much (${citation.text}). Write floor_fall and the length; until then the floor counts as level.`,
-                citation, required: inWords(missing),
+                citation, measured: inWords('not stated'), required: inWords(missing),
             };
         }
     },

@@ -1,6 +1,7 @@
 import { lengthFigure } from '../../core/finding.js';
+import { showAtLeast, showAtMost } from '../rounding.js';
 import { defineRule } from '../rule.js';
-import { showTerm } from './headroom-findings.js';
+import { missingHeadroom, showTerm } from './headroom-findings.js';
 
 const citation = { kind: 'geometry', text: 'panels need height while they are put up' } as const;
 
@@ -15,14 +16,16 @@ export const headroomTight = defineRule({
     sources: [citation],
     isWaivable: true,
     fixes: 'none',
-    *check({ job, results, show }) {
-        const headroom = results.shell?.result.headroom;
+    *check(input) {
+        const { job } = input;
+        const missing = missingHeadroom(input);
         const ceiling = job.site?.values.ceiling;
-        if (headroom?.verdict !== 'tight' || headroom.available === undefined || !ceiling) return;
+        if (!missing || !missing.isTight || !ceiling) return;
+        const { governing, available } = missing;
         yield {
             at: ceiling.span,
-            message: `The place is ${show(headroom.available)} high and ${show(headroom.required)} is needed to put the room up, because ${showTerm(headroom.governing)}; the shortfall is under 1/16" (common practice, no source). Tell the crew to keep shims low.`,
-            citation, measured: lengthFigure(headroom.available), required: lengthFigure(headroom.required), subject: 'room.assembly_headroom',
+            message: `The place is ${showAtMost(available, job.unit)} high and ${showAtLeast(governing.height, job.unit)} is needed to put the room up, because ${showTerm(governing)}; the shortfall is under 1/16" (common practice, no source). Tell the crew to keep shims low.`,
+            citation, measured: lengthFigure(available), required: lengthFigure(governing.height), subject: 'room.assembly_headroom',
         };
     },
 });

@@ -1,4 +1,5 @@
 import { lengthFigure } from '../../core/finding.js';
+import { areFreeSidesUnstated } from '../free-sides.js';
 import { defineRule } from '../rule.js';
 
 const citation = { kind: 'practice', text: 'each joint may add 1/32"' } as const;
@@ -16,6 +17,7 @@ export const jointsNotAbsorbed = defineRule({
     isWaivable: true,
     fixes: 'none',
     *check({ job, results, show }) {
+        if (areFreeSidesUnstated(job)) return;
         for (const fit of results.site?.fit?.axes ?? []) {
             const size = job.room?.values[fit.axis];
             if (!fit.fits || fit.isStackUpAbsorbed || fit.stackUpGap === undefined || !size) continue;

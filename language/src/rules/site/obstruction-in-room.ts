@@ -1,4 +1,4 @@
-import { lengthFigure } from '../../core/finding.js';
+import { inWords, lengthFigure } from '../../core/finding.js';
 import { zero } from '../../core/length.js';
 import { defineRule } from '../rule.js';
 
@@ -21,7 +21,7 @@ export const obstructionInRoom = defineRule({
             yield {
                 at: block.head,
                 message: `Obstruction ${obstruction.name} stands inside the outline of the room as it is placed against the closed sides; nothing may (${citation.text}). Move the room, make it smaller, or have the obstruction moved.`,
-                citation, measured: lengthFigure(zero), subject: 'room', related: job.room ? [{ at: job.room.head, message: 'The room stands here.' }] : [],
+                citation, measured: lengthFigure(zero), required: inWords('clear of the room'), subject: 'room', related: job.room ? [{ at: job.room.head, message: 'The room stands here.' }] : [],
             };
         }
     },

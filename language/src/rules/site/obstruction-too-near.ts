@@ -1,5 +1,6 @@
 import { lengthFigure } from '../../core/finding.js';
 import { inches } from '../../core/length.js';
+import { showAtMost } from '../rounding.js';
 import { defineRule } from '../rule.js';
 
 const citation = { kind: 'practice', text: '1" between the room and the building' } as const;
@@ -16,12 +17,12 @@ export const obstructionTooNear = defineRule({
     sources: [citation],
     isWaivable: true,
     fixes: 'none',
-    *check({ results, show }) {
+    *check({ job, results, show }) {
         for (const { obstruction, isInRoom, gap, block } of results.site?.obstructions ?? []) {
             if (isInRoom || gap >= wanted) continue;
             yield {
                 at: block.head,
-                message: `Obstruction ${obstruction.name} is ${show(gap)} from the room; ${show(wanted)} is needed for shims and tolerance (common practice, no source). Move the room, or make it smaller.`,
+                message: `Obstruction ${obstruction.name} is ${showAtMost(gap, job.unit)} from the room; ${show(wanted)} is needed for shims and tolerance (common practice, no source). Move the room, or make it smaller.`,
                 citation, measured: lengthFigure(gap), required: lengthFigure(wanted), subject: 'room',
             };
         }

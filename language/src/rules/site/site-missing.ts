@@ -15,7 +15,7 @@ export const siteMissing = defineRule({
     isWaivable: true,
     fixes: 'none',
     *check({ job }) {
-        if (!job.isWhole || job.site) return;
-        yield { at: job.block.head, message: 'The job has no site, so fit, headroom, way in, floor and supply are not checked (common practice, no source). Write a site block with the measured place.', citation, required: inWords('a measured place') };
+        if (!job.isWhole || !job.room || job.site) return;
+        yield { at: job.block.head, message: 'The job has no site, so fit, headroom, way in, floor and supply are not checked (common practice, no source). Write the measured place, as site { width …; depth …; ceiling …; floor …; free …; doorway …; supply …; capacity … }.', citation, measured: inWords('none'), required: inWords('a measured place') };
     },
 });

@@ -1,6 +1,7 @@
 import { lengthFigure } from '../../core/finding.js';
+import { showAtLeast, showAtMost } from '../rounding.js';
 import { defineRule } from '../rule.js';
-import { showTerm } from './headroom-findings.js';
+import { missingHeadroom, showTerm } from './headroom-findings.js';
 
 const citation = { kind: 'geometry', text: 'panels need height while they are put up' } as const;
 
@@ -15,14 +16,16 @@ export const siteTooLowForAssembly = defineRule({
     sources: [citation],
     isWaivable: true,
     fixes: 'none',
-    *check({ job, results, show }) {
-        const headroom = results.shell?.result.headroom;
+    *check(input) {
+        const { job } = input;
+        const missing = missingHeadroom(input);
         const ceiling = job.site?.values.ceiling;
-        if (headroom?.verdict !== 'short' || headroom.available === undefined || !ceiling) return;
+        if (!missing || missing.isTight || !ceiling) return;
+        const { governing, available } = missing;
         yield {
             at: ceiling.span,
-            message: `The place is ${show(headroom.available)} high; ${show(headroom.required)} is needed to put the room up, because ${showTerm(headroom.governing)} (${citation.text}). Make the room lower, or its ceiling of other panels.`,
-            citation, measured: lengthFigure(headroom.available), required: lengthFigure(headroom.required), subject: 'room.assembly_headroom',
+            message: `The place is ${showAtMost(available, job.unit)} high; ${showAtLeast(governing.height, job.unit)} is needed to put the room up, because ${showTerm(governing)} (${citation.text}). Make the room lower, or its ceiling of other panels.`,
+            citation, measured: lengthFigure(available), required: lengthFigure(governing.height), subject: 'room.assembly_headroom',
             related: job.room?.values.height ? [{ at: job.room.values.height.span, message: 'The height of the room stands here.' }] : [],
         };
     },

@@ -1,5 +1,7 @@
 import { lengthFigure } from '../../core/finding.js';
 import { negate, plus } from '../../core/length.js';
+import { areFreeSidesUnstated } from '../free-sides.js';
+import { showAtLeast, showAtMost } from '../rounding.js';
 import { defineRule } from '../rule.js';
 
 const citation = { kind: 'practice', text: '1" to the building on a closed side, 2" where someone must reach' } as const;
@@ -19,12 +21,13 @@ export const siteTooSmall = defineRule({
         for (const fit of results.site?.fit?.axes ?? []) {
             const measured = job.site?.values[fit.axis];
             const size = job.room?.values[fit.axis];
-            if (fit.fits || !measured || !size) continue;
+            // With no side named free the gaps are a guess; what does not fit without them fits nowhere.
+            if (fit.fits || !measured || !size || (areFreeSidesUnstated(job) && plus(fit.outside, fit.outOfSquare) <= fit.available)) continue;
             const gaps = plus(fit.gaps[0], fit.gaps[1]);
-            const lost = fit.outOfSquare > 0 ? ` and ${show(fit.outOfSquare)} lost out of square` : '';
+            const lost = fit.outOfSquare > 0 ? ` and ${showAtLeast(fit.outOfSquare, job.unit)} lost out of square` : '';
             yield {
                 at: size.span,
-                message: `The room is ${show(fit.outside)} ${fit.axis === 'width' ? 'wide' : 'deep'} and its place ${show(fit.available)} at the smallest; with gaps of ${show(gaps)} to the building${lost} ${show(fit.required)} is needed (common practice, no source). Make the room ${show(negate(fit.spare))} smaller, or leave a side free.`,
+                message: `The room is ${show(fit.outside)} ${fit.axis === 'width' ? 'wide' : 'deep'} and its place ${showAtMost(fit.available, job.unit)} at the smallest; with gaps of ${show(gaps)} to the building${lost} ${showAtLeast(fit.required, job.unit)} is needed (common practice, no source). Make the room ${showAtLeast(negate(fit.spare), job.unit)} smaller, or leave a side free.`,
                 citation, measured: lengthFigure(fit.available), required: lengthFigure(fit.required), subject: `site.spare_${fit.axis}`,
                 related: [{ at: measured.span, message: `The ${fit.axis} of the place was measured here.` }],
             };
