@@ -187,7 +187,7 @@ try {
         await frame.getByRole('button', { name: 'Save CSV' }).click();
         const input = page.locator('.quick-input-widget input').first();
         await input.waitFor();
-        await page.locator('.quick-input-list .monaco-list-row', { hasText: 'cut-list' }).first().waitFor(); // which of the two lists
+        await page.locator('.quick-input-list .monaco-list-row', { hasText: 'cut-list' }).first().waitFor(); // which of the lists
         await keys.press('Enter');
         const name = await waitFor(async () => /[^/]+\.csv$/.exec(await input.inputValue())?.[0], 'the save dialog to name a file');
         await keys.press('Enter');

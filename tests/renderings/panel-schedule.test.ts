@@ -49,14 +49,25 @@ test('as the shop reads it: the front wall counts from the right wall, which is 
     const [table] = panelTables(jobs[0]!);
     const rows = table!.rows.map(row => row.cells.map(({ text }) => text).join(' | '));
     expect(rows.slice(0, 4)).toEqual([
-        'FRONT-1 | front | 0" | outside of the right wall | module | 18" | 18" | 78 3/4" | 3 3/4" | none | ',
-        'FRONT-2 | front | 18" | outside of the right wall | module | 12" | 12 3/8" | 78 3/4" | 3 3/4" | left edge | ',
-        'FRONT-3 | front | 30" | outside of the right wall | door section | 30" | 30 3/8" | 78 3/4" | 3 3/4" | left edge | door entry',
-        'FRONT-4 | front | 60" | outside of the right wall | module | 24" | 24 3/8" | 78 3/4" | 3 3/4" | left edge | vent exhaust',
+        'FRONT-1 | front | 0" | outside right | module | 18" | 18" | 78 3/4" | none | ',
+        'FRONT-2 | front | 18" | outside right | module | 12" | 12 3/8" | 78 3/4" | left | ',
+        'FRONT-3 | front | 30" | outside right | door section | 30" | 30 3/8" | 78 3/4" | left | door entry',
+        'FRONT-4 | front | 60" | outside right | module | 24" | 24 3/8" | 78 3/4" | left | vent exhaust',
     ]);
-    expect(rows.at(-1)).toBe('CEILING-4 | ceiling | 61 1/2" | outside of the back wall | module | 18" | 18 3/8" | 84" | 3 3/4" | toward CEILING-3 | ');
+    expect(rows.at(-1)).toBe('CEILING-4 | ceiling | 61 1/2" | outside back | module | 18" | 18 3/8" | 84" | back | ');
     expect(rows.filter(row => row.includes('door entry'))).toHaveLength(1);
     expect(rows.filter(row => row.includes('vent intake')).every(row => row.startsWith('RIGHT-'))).toBe(true);
+});
+
+test('a thickness stands in the footer when there is one, in a column when there are several', async () => {
+    const [table] = panelTables(jobs[0]!);
+    expect(table!.footer![0]).toMatch(/ All are 3 3\/4" thick\.$/);
+    const [thin] = (await analyzeText(exampleText('birch-point.hotroom').replace('height    7\'0"', 'height    7\'0"\n        no_facing left'))).jobs;
+    const [other] = panelTables(thin!);
+    expect(other!.columns.map(({ id }) => id)).toContain('thickness');
+    for (const row of other!.rows) expect(row.cells).toHaveLength(other!.columns.length);
+    const csv = cutListDocument(thin!).csv.at(-1)!.text;
+    expect(csv).toContain('lining of the front wall');
 });
 
 test('a side that does not close is named, not left out in silence', async () => {

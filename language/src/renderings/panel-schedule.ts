@@ -18,8 +18,8 @@ export interface ScheduledPanel {
     readonly from: { readonly wall: Wall; readonly face: 'lining' | 'outside' };
     /** From there to its near edge, in cover widths. */
     readonly distance: Length;
-    /** Edge that carries the tongue; absent on the panel a chain begins with. */
-    readonly tongue?: string;
+    /** Edge that carries the tongue: of a wall panel as seen from inside, of a ceiling panel the side of the room it lies to. Absent on the panel a chain begins with. */
+    readonly tongue?: 'left' | 'right' | 'back';
     /** `door entry`, `vent intake`. */
     readonly holds: readonly string[];
     readonly at?: Span;
@@ -44,17 +44,16 @@ export function panelSchedule({ job, results }: Pick<RenderedJob, 'job' | 'resul
             const at = own?.at ?? room;
             return {
                 panel, side, from: { wall: neighbours[side].left, face: runsThrough.left ? 'outside' : 'lining' }, distance: minus(panel.at.from, run.from),
-                holds: [...(own ? [own.title] : []), ...vents], ...(edge && { tongue: `${edge} edge` }), ...(at && { at }),
+                holds: [...(own ? [own.title] : []), ...vents], ...(edge && { tongue: edge }), ...(at && { at }),
             };
         });
     });
     const { ceiling } = shell;
-    const overhead = !ceiling ? [] : ceiling.panels.map((panel, index): ScheduledPanel => {
+    const overhead = !ceiling ? [] : ceiling.panels.map((panel): ScheduledPanel => {
         const isFromLeft = ceiling.acrossAxis === 'x';
-        const before = ceiling.panels[index - 1]?.mark;
         return {
             panel, side: 'ceiling', from: { wall: isFromLeft ? 'left' : 'back', face: 'outside' }, distance: isFromLeft ? panel.at.from : minus(input.depth, panel.at.to), holds: [],
-            ...(panel.tongueEdges.length > 0 && before !== undefined && { tongue: `toward ${before}` }), ...(room && { at: room }),
+            ...(panel.tongueEdges.length > 0 && { tongue: isFromLeft ? 'left' : 'back' }), ...(room && { at: room }),
         };
     });
     return [...onWalls, ...overhead];
@@ -85,21 +84,25 @@ export function panelTables(analysis: Pick<RenderedJob, 'job' | 'results'>): rea
     const panels = panelSchedule(analysis);
     const { unit } = analysis.job;
     if (panels.length === 0) return [];
+    const thicknesses = new Set(panels.map(({ panel }) => panel.thickness));
+    const isShown = ({ id }: TableColumn): boolean => id !== 'thickness' || thicknesses.size > 1;
+    const shown = columns.filter(isShown);
     const rows = panels.map(scheduled => {
-        const { panel, side, tongue, holds, at, distance } = scheduled;
+        const { panel, side, tongue, holds, at, distance, from } = scheduled;
         const figure = (length: Length) => cell(showCut(length, unit), length);
         return {
             cells: [
-                cell(panel.mark), cell(side), figure(distance), cell(showFrom(scheduled)), cell(panelKinds[panel.kind]), figure(panel.cover), figure(panel.overall),
+                cell(panel.mark), cell(side), figure(distance), cell(`${from.face} ${from.wall}`), cell(panelKinds[panel.kind]), figure(panel.cover), figure(panel.overall),
                 figure(panel.height), figure(panel.thickness), cell(tongue ?? 'none'), cell(holds.join(', ')),
-            ],
+            ].filter((_, index) => { const column = columns[index]; return column !== undefined && isShown(column); }),
             ...(at && { at }),
         };
     });
-    return [{ id: 'panel-schedule', caption: 'Panel schedule', columns, rows, footer: footerLines(footer(analysis, panels), columns) }];
+    return [{ id: 'panel-schedule', caption: 'Panel schedule', columns: shown, rows, footer: footerLines(footer(analysis, panels, thicknesses), shown) }];
 }
 
-function footer({ results }: Pick<RenderedJob, 'results'>, panels: readonly ScheduledPanel[]): string[] {
+function footer({ job, results }: Pick<RenderedJob, 'job' | 'results'>, panels: readonly ScheduledPanel[], thicknesses: ReadonlySet<Length>): string[] {
+    const [thickness] = thicknesses;
     const shell = results.shell?.result;
     const counts = (Object.keys(panelKinds) as ShellPanel['kind'][]).flatMap(kind => {
         const count = panels.filter(({ panel }) => panel.kind === kind).length;
@@ -108,8 +111,9 @@ function footer({ results }: Pick<RenderedJob, 'results'>, panels: readonly Sche
     });
     const open = [...walls.filter(wall => shell?.walls[wall].panels.length === 0).map(wall => `${wall} wall`), ...(shell && !panels.some(({ side }) => side === 'ceiling') ? ['ceiling'] : [])];
     return [
-        `${showCount(panels.length, 'panel')}: ${showList(counts)}.`,
-        'Cover is the width a panel takes of its side; overall adds the tongue. Edges are left and right as seen from inside. The height of a ceiling panel is its length along the span.',
+        `${showCount(panels.length, 'panel')}: ${showList(counts)}.${thickness !== undefined && thicknesses.size === 1 ? ` All are ${showCut(thickness, job.unit)} thick.` : ''}`,
+        'The near edge is measured from the outside or from the lining of the wall named, where the panels of that side begin.',
+        'Cover is the width a panel takes of its side; overall adds the tongue. The tongue is on the left or right edge as seen from inside; on a ceiling panel, on the edge toward that side of the room. The height of a ceiling panel is its length along the span.',
         ...(open.length > 0 ? [`Without panels, because it does not close: ${showList(open)}.`] : []),
     ];
 }
