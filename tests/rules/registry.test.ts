@@ -23,10 +23,11 @@ describe.each(allRules)('$id', rule => {
         expect(await findingsOf(rule, withStandardJob(rule.bad))).not.toEqual([]);
         expect(await findingsOf(rule, withStandardJob(rule.good))).toEqual([]);
     });
-    test('says why, where from, and whether it can be mended', async () => {
+    test('says why, where from, what was measured against what, and whether it can be mended', async () => {
         expect(rule.why.length).toBeGreaterThan(20);
         expect(rule.sources.length).toBeGreaterThan(0);
         const findings = await findingsOf(rule, withStandardJob(rule.bad));
+        for (const finding of findings) expect({ measured: finding.measured, required: finding.required }, finding.message).toEqual({ measured: expect.anything() as unknown, required: expect.anything() as unknown });
         const fixes = findings.flatMap(finding => finding.fixes ?? []);
         if (rule.fixes === 'none') expect(fixes).toEqual([]);
         if (rule.fixes === 'safe') expect(fixes.some(fix => fix.safety === 'safe')).toBe(true);

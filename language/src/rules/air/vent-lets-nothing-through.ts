@@ -20,11 +20,11 @@ export const ventLetsNothingThrough = defineRule({
             const { size, free } = block.values;
             const isNoHole = size && (size.value.width <= 0 || size.value.height <= 0);
             if (isNoHole) yield {
-                at: size.span, citation, measured: inWords(`${show(size.value.width)} x ${show(size.value.height)}`),
+                at: size.span, citation, measured: inWords(`${show(size.value.width)} x ${show(size.value.height)}`), required: inWords('above zero'),
                 message: `${ventTitle(block)} is ${show(size.value.width)} x ${show(size.value.height)}; both sides of an opening are above zero. Write its real size.`,
             };
             else if (free?.value === 0) yield {
-                at: free.span, citation, measured: inWords('0 %'),
+                at: free.span, citation, measured: inWords('0 %'), required: inWords('above 0 %'),
                 message: `${ventTitle(block)} has a grille with 0 % free; nothing passes it. Write the free part its maker states, or leave free out for an open hole.`,
             };
         }

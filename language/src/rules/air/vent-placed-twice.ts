@@ -1,4 +1,4 @@
-import type { Finding } from '../../core/finding.js';
+import { inWords, type Finding } from '../../core/finding.js';
 import { defineRule } from '../rule.js';
 import { ventTitle } from './air-findings.js';
 
@@ -25,7 +25,7 @@ export const ventPlacedTwice = defineRule({
                 yield {
                     at: idle.span,
                     message: `${ventTitle(block)} gives both ${read} and ${unread}; only ${read} is read. Remove one of the two.`,
-                    citation, related: [{ at: kept.span, message: `The ${read} that is read stands here.` }],
+                    citation, measured: inWords('both'), required: inWords(`${read} alone`), related: [{ at: kept.span, message: `The ${read} that is read stands here.` }],
                     fixes: [{ title: `Remove ${unread}`, safety: 'safe', edits: [{ span: idle.fact, newText: '' }] }],
                 };
             }

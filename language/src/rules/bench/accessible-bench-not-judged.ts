@@ -23,7 +23,7 @@ export const accessibleBenchNotJudged = defineRule({
             yield {
                 at: said.fact,
                 message: `Bench ${name} is the accessible bench, and no rule set named says what that takes, so it is not checked. Name us_accessible among the rules of the job, and california_accessible where it applies.`,
-                measured: inWords('not checked'), subject: name,
+                measured: inWords('not checked'), required: inWords('us_accessible among the rules'), subject: name,
                 related: rules ? [{ at: rules.span, message: 'The rules of the job stand here.' }] : [],
             };
         }

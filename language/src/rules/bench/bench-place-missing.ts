@@ -1,4 +1,4 @@
-import { lengthFigure } from '../../core/finding.js';
+import { inWords, lengthFigure } from '../../core/finding.js';
 import { neighbours } from '../../core/geometry.js';
 import { zero } from '../../core/length.js';
 import { addFact } from '../fixes.js';
@@ -27,7 +27,7 @@ export const benchPlaceMissing = defineRule({
         return {
             at: stated.span,
             message: `Bench ${name} is ${show(length)} long and leaves ${show(free)} of the ${wall} wall over, but nothing says on which side. Add from ${left} ${show(zero)} or from ${right} ${show(zero)}.`,
-            citation, measured: lengthFigure(length), subject: name,
+            citation, measured: lengthFigure(length), required: inWords('from'), subject: name,
             fixes: [left, right].map(side => addFact(`Start at the ${side} wall`, stated.fact, `from ${side} ${show(zero)}`)),
         };
     }),

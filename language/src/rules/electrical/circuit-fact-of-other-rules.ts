@@ -1,3 +1,4 @@
+import { inWords } from '../../core/finding.js';
 import type { Finding, Fix } from '../../core/finding.js';
 import type { Span } from '../../core/span.js';
 import { showCitation, type Citation } from '../../core/citation.js';
@@ -28,11 +29,11 @@ export const circuitFactOfOtherRules = defineRule({
             if (isForeign) yield {
                 at: insulation.span,
                 message: `The insulation of ${circuitName(circuit)} is ${insulation.value}, which ${family[circuit.family]} does not name; the circuit is calculated for ${isUs ? '90 °C insulation' : 'PVC of 70 °C'} instead (${showCitation(citation)}). Write ${isUs ? 'degC_60, degC_75 or degC_90' : 'pvc or xlpe'} as the cable is marked. ${electrician}`,
-                citation, subject: `${circuit.heater.name}.conductor`,
+                citation, measured: inWords('written'), required: inWords('left out'), subject: `${circuit.heater.name}.conductor`,
             };
             const [key, unused] = isUs ? ['method', method] as const : ['terminals', terminals] as const;
             if (unused) yield {
-                at: unused.span, severity: 'info', citation, subject: `${circuit.heater.name}.conductor`,
+                at: unused.span, severity: 'info', citation, measured: inWords('written'), required: inWords('left out'), subject: `${circuit.heater.name}.conductor`,
                 message: `The ${key} of ${circuitName(circuit)} ${isUs ? 'plays' : 'play'} no part in a calculation by ${family[circuit.family]}. Remove the line, or look at the rules the job names.`,
                 fixes: remove(unused.fact),
             };

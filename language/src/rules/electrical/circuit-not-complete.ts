@@ -1,4 +1,4 @@
-import type { Finding } from '../../core/finding.js';
+import { inWords, type Finding } from '../../core/finding.js';
 import { defineRule } from '../rule.js';
 import { capital, circuitName, electrician, remainingLacks } from './electrical-findings.js';
 
@@ -21,7 +21,7 @@ export const circuitNotComplete = defineRule({
             yield {
                 at: block.head,
                 message: `${capital(circuitName(circuit))} is not complete; still needed: ${lacks.join('; ')}. What hangs on it is left out of the schedule. ${electrician}`,
-                citation: { kind: 'practice', text: 'an existing circuit is judged by its device and its conductor together' }, subject: `${heater.name}.circuit`,
+                citation: { kind: 'practice', text: 'an existing circuit is judged by its device and its conductor together' }, measured: inWords('not stated'), required: inWords(lacks.join('; ')), subject: `${heater.name}.circuit`,
             };
         }
     },

@@ -1,4 +1,4 @@
-import { amount, type Finding } from '../../core/finding.js';
+import { amount, inWords, type Finding } from '../../core/finding.js';
 import { showCitation } from '../../core/citation.js';
 import { showBoth, showLength } from '../../core/show.js';
 import { practice } from '../../rule-sets/documents.js';
@@ -25,7 +25,7 @@ export const lightRatingMissing = defineRule({
             yield {
                 at: light.values.model?.span ?? light.head,
                 message: `${title} ends ${showLength(below, input.job.unit, 'drawing')} below the ceiling and states no rating; ${showTemperature(rating.figure.celsius)} is needed in the top ${showBoth(layer.figure.value, 'mm')} (${showCitation(rating.clause.citation)}). Add rating as its maker states it. ${electrician}`,
-                citation: rating.clause.citation, required: amount(rating.figure.celsius, 'degC'), subject: fitting.name,
+                citation: rating.clause.citation, measured: inWords('not stated'), required: amount(rating.figure.celsius, 'degC'), subject: fitting.name,
             };
         }
     },

@@ -1,4 +1,4 @@
-import type { Finding } from '../../core/finding.js';
+import { inWords, type Finding } from '../../core/finding.js';
 import { showList } from '../../core/show.js';
 import { defineRule } from '../rule.js';
 import { modelPlace } from './electrical-findings.js';
@@ -28,7 +28,7 @@ export const manualSilentOnCircuit = defineRule({
             yield {
                 at: modelPlace(circuit),
                 message: `The entry of heater ${name} (${manual.manual}) does not state ${showList(missing.map(key => asked[key]))}, so that is not checked. Look it up in the manual and add ${showList(missing)}; the electrician follows the manual itself.`,
-                citation: { kind: 'manual', text: manual.manual }, subject: `${name}.circuit`,
+                citation: { kind: 'manual', text: manual.manual }, measured: inWords('not stated'), required: inWords(missing.join(', ')), subject: `${name}.circuit`,
                 related: [{ at: model.head, message: 'The entry of the heater is here.' }],
             };
         }

@@ -1,4 +1,4 @@
-import type { Finding } from '../../core/finding.js';
+import { inWords, type Finding } from '../../core/finding.js';
 import { electricalFamily } from '../../rule-sets/index.js';
 import { defineRule } from '../rule.js';
 import { electrician } from './electrical-findings.js';
@@ -20,7 +20,7 @@ export const noElectricalRules = defineRule({
         yield {
             at: rules.span,
             message: `None of the rule sets named speaks of circuits; the schedule is calculated by the NEC, for want of another. Name the set that holds at the place, such as us_dwelling, us_commercial or iec. ${electrician}`,
-            citation: { kind: 'practice', text: 'one installation follows one set of wiring rules' },
+            citation: { kind: 'practice', text: 'one installation follows one set of wiring rules' }, measured: inWords('none'), required: inWords('a rule set that speaks of circuits'),
         };
     },
 });

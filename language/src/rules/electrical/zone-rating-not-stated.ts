@@ -1,4 +1,4 @@
-import type { Finding } from '../../core/finding.js';
+import { inWords, type Finding } from '../../core/finding.js';
 import { showCitation } from '../../core/citation.js';
 import { showList } from '../../core/show.js';
 import { iecCitations } from '../../rule-sets/iec-figures.js';
@@ -34,7 +34,7 @@ export const zoneRatingNotStated = defineRule({
             yield {
                 at: lightModelPlace(found),
                 message: `For ${found.name} no ${showList(missing.map(({ what }) => what), 'or')} is stated; in the room it has to be known (${missing.map(({ citation }) => showCitation(citation)).filter((text, i, all) => all.indexOf(text) === i).join('; ')}). ${light ? `Add ${showList(missing.map(({ key }) => key))} to ${model ? 'its entry' : 'the entry of its model'}, as its maker states.` : 'Have its data sheet at hand for the electrician.'} ${electrician}`,
-                citation: first.citation, subject: name, related: scope(input),
+                citation: first.citation, measured: inWords('not stated'), required: inWords(missing.map(({ key }) => key).join(', ')), subject: name, related: scope(input),
             };
         }
     },

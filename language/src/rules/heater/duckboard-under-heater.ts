@@ -1,4 +1,4 @@
-import { lengthFigure } from '../../core/finding.js';
+import { inWords, lengthFigure } from '../../core/finding.js';
 import { manualCitation, usualStoneFall } from '../../engines/heater/casing.js';
 import { showCitation, type Citation } from '../../core/citation.js';
 import { showRequired } from '../governing.js';
@@ -25,7 +25,7 @@ export const duckboardUnderHeater = defineRule({
         return [{
             at: block.head,
             message: `${capital(thingWords(thing))} lies under heater ${name} or less than ${showRequired(reach, input.job.unit)} before it, where stones can fall; a bare floor is needed there (${showCitation(citation)}). Move or shorten it.`,
-            citation, required: lengthFigure(reach), subject: name,
+            citation, measured: inWords('under or before the heater'), required: lengthFigure(reach), subject: name,
         }];
     })),
 });

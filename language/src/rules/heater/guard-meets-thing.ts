@@ -1,5 +1,5 @@
 import { manualCitation } from '../../engines/heater/casing.js';
-import { lengthFigure, type Finding } from '../../core/finding.js';
+import { inWords, lengthFigure, type Finding } from '../../core/finding.js';
 import { showRequired } from '../governing.js';
 import { defineRule } from '../rule.js';
 import { heaterFindings } from './heater-findings.js';
@@ -29,7 +29,7 @@ heater stove on right { model Broad; from front 15"; guard yes; backing 1 1/2" }
             yield {
                 ...placeOfBoth(input, judged, thing),
                 message: `The guard of heater ${judged.name} stands where ${thingWords(thing)} is; it stays ${showRequired(judged.guard.offset, input.job.unit)} off the casing (${judged.manual.title}). Move one of them.`,
-                citation: manualCitation(judged.manual), required: lengthFigure(judged.guard.offset), subject: `${judged.name}.guard`,
+                citation: manualCitation(judged.manual), measured: inWords(`meets ${thingWords(thing)}`), required: lengthFigure(judged.guard.offset), subject: `${judged.name}.guard`,
             };
         }
     }),

@@ -1,3 +1,4 @@
+import { inWords } from '../../core/finding.js';
 import { showList } from '../../core/show.js';
 import { isRoomOverfull } from '../astray.js';
 import { defineRule } from '../rule.js';
@@ -27,7 +28,7 @@ heater stove on back { model Broad; from left 8"; guard yes; backing 1 1/2" }`,
         return {
             at: placeSpan(block),
             message: `Heater ${name} has no level way out of the room: ${way}. Note in the build guide how it is turned, or what comes down first.`,
-            citation: { kind: 'geometry', text: 'the casing carried upright and level at right angles to the walls' }, subject: name,
+            citation: { kind: 'geometry', text: 'the casing carried upright and level at right angles to the walls' }, measured: inWords(way), required: inWords('a straight way out'), subject: name,
             related: [...new Set(removal.inTheWay.flatMap(thing => blockOfThing(input, thing) ?? []))].map(other => ({ at: other.head, message: 'It stands in the way.' })),
         };
     }),

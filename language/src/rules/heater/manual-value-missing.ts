@@ -22,7 +22,7 @@ export const manualValueMissing = defineRule({
         return {
             at: modelSpan(judged),
             message: `${manual.title} does not state ${showList(missing.map(({ words }) => words))} of heater ${name}; what depends on ${missing.length === 1 ? 'it' : 'them'} is not checked. Ask the maker of the heater and write ${showList(missing.map(({ key }) => key))} in its entry.`,
-            citation: { kind: 'manual', text: manual.title }, required: inWords(missing.map(({ key }) => key).join(', ')), subject: name, related: inCatalogue(judged, judged.model.head, 'The entry is here.'),
+            citation: { kind: 'manual', text: manual.title }, measured: inWords('not stated'), required: inWords(missing.map(({ key }) => key).join(', ')), subject: name, related: inCatalogue(judged, judged.model.head, 'The entry is here.'),
         };
     }),
 });

@@ -1,4 +1,4 @@
-import { lengthFigure } from '../../core/finding.js';
+import { inWords, lengthFigure } from '../../core/finding.js';
 import { showCitation } from '../../core/citation.js';
 import { defineRule } from '../rule.js';
 import { heaterFindings, inCatalogue, modelSpan } from './heater-findings.js';
@@ -22,7 +22,7 @@ heater stove on right { model Deep; from front 8"; guard yes; backing 1 1/2" }`,
         return {
             at: block ? sensorHeightSpan(block) : modelSpan(judged),
             message: `Heater ${judged.name} wants its sensor ${showBand(wanted, input)} below the ceiling (${showCitation(wanted.citation)}), and ${showBand(against, input)} is wanted too (${showCitation(against.citation)}); the two do not meet. The manual prevails here; ask the local authority, who decides.`,
-            citation: against.citation, required: lengthFigure(against.range.to), subject: `${judged.name}.sensor_band`, related: inCatalogue(judged, judged.model.values.sensor_below_ceiling?.span),
+            citation: against.citation, measured: inWords(`${showBand(wanted, input)} below the ceiling`), required: lengthFigure(against.range.to), subject: `${judged.name}.sensor_band`, related: inCatalogue(judged, judged.model.values.sensor_below_ceiling?.span),
         };
     })),
 });

@@ -1,3 +1,4 @@
+import { inWords } from '../../core/finding.js';
 import { defineRule } from '../rule.js';
 
 export const severalHeaters = defineRule({
@@ -18,7 +19,7 @@ export const severalHeaters = defineRule({
             yield {
                 at: heater.head,
                 message: `Heater ${heater.name?.value ?? ''} is one more in the room. Each is held to the whole volume, and sensors are judged for ${first.name?.value ?? 'the first'} alone; follow the manuals and ask the makers whether they may heat one room.`,
-                citation: { kind: 'manual', text: 'the manuals of the heaters' }, related: [{ at: first.head, message: 'The first heater is here.' }],
+                citation: { kind: 'manual', text: 'the manuals of the heaters' }, measured: inWords(`${job.heaters.length} heaters`), required: inWords('one heater'), related: [{ at: first.head, message: 'The first heater is here.' }],
             };
         }
     },

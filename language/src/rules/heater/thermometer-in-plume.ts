@@ -1,6 +1,6 @@
 import { isInPlume } from '../../engines/heater/controls.js';
 import { sensorPractice } from '../../engines/heater/sensor.js';
-import { lengthFigure } from '../../core/finding.js';
+import { inWords, lengthFigure } from '../../core/finding.js';
 import { showRequired } from '../governing.js';
 import { defineRule } from '../rule.js';
 import { heaterFindings, placeSpan } from './heater-findings.js';
@@ -26,7 +26,7 @@ export const thermometerInPlume = defineRule({
         return {
             at: placeSpan(job.thermometer),
             message: `The thermometer hangs over heater ${name} or less than ${showRequired(spread, job.unit)} beside it; farther away is usual (common practice, no source). Hang it on another wall, near the heads of the bathers.`,
-            citation: { kind: 'practice', text: 'a thermometer clear of the plume of the heater' }, required: lengthFigure(spread), subject: 'thermometer',
+            citation: { kind: 'practice', text: 'a thermometer clear of the plume of the heater' }, measured: inWords('in the plume of the heater'), required: lengthFigure(spread), subject: 'thermometer',
         };
     }),
 });

@@ -1,4 +1,4 @@
-import { inWords } from '../../core/finding.js';
+import { inWords, lengthFigure } from '../../core/finding.js';
 import { showList } from '../../core/show.js';
 import { isRoomOverfull } from '../astray.js';
 import { defineRule } from '../rule.js';
@@ -31,7 +31,7 @@ export const madeToMeasureAvoidable = defineRule({
             yield {
                 at: placeSpan(block),
                 message: `The ${wall} wall needs ${made.length === 1 ? 'a panel' : `${made.length} panels`} made to measure (${made.map(panel => `${panel.mark} ${input.show(panel.cover)}`).join(', ')}); one fewer is needed with ${showMoves(moves, input)} (common practice, no source).`,
-                citation, required: inWords(showMoves(moves, input)), subject: `room.${wall}.panels`, fixes: fixesOf(moves),
+                citation, measured: inWords(`${made.length} made to measure`), required: inWords(showMoves(moves, input)), subject: `room.${wall}.panels`, fixes: fixesOf(moves),
             };
         }
         if (isRoomOverfull(input)) return;
@@ -47,7 +47,7 @@ export const madeToMeasureAvoidable = defineRule({
             yield {
                 at: size.span,
                 message: `An outside ${axis} of ${showList(sizes.map(input.show), 'or')} would save a panel made to measure (common practice, no source).`,
-                citation, required: inWords(sizes.map(input.show).join(' or ')), subject: `room.inside.${axis}`, fixes: sizes.map(length => setSize(axis, size.span, length, input)),
+                citation, measured: lengthFigure(size.value), required: inWords(sizes.map(input.show).join(' or ')), subject: `room.inside.${axis}`, fixes: sizes.map(length => setSize(axis, size.span, length, input)),
             };
         }
     },
