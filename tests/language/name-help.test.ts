@@ -59,17 +59,26 @@ describe('a word that is not known', () => {
         ['one fact', 'bench b on back { zzzzzz 3; top 18"; depth 20" }', '‘zzzzzz’ is not known in a bench. Missing here is build; length, from, .* may stand here too\\.'],
         ['blocks that stand once are not offered twice', 'site { width 96"; depth 96"; floor tile; ceiling 7\'6" }\nzzzzzz 3', '‘zzzzzz’ is not known in a job. Here may stand number, revision, (?!.*\\bsite\\b).*\\broom, .* and \\d+ other words\\.'],
         ['few words are all said', 'circuit c { feeds h; segment s { zzzzzz 3; length 3\'; ambient 68 degF } }', '‘zzzzzz’ is not known in a segment. Nothing more may stand here; remove the line\\.'],
+        ['a wall without from', 'door d on front { left 20"; model Leaf24; hinge left }', '‘left’ is not known in a door. A place is written with from and the wall, such as from left 12 1/2"\\.'],
         ['the last missing one', 'circuit c { feeds h; segment s { zzzzzz 3; length 3\' } }', '‘zzzzzz’ is not known in a segment. Missing here is ambient\\.'],
     ])('%s', async (_, lines, message) => {
         const said = await messageOf('unknown-word', job(lines));
         expect(said).toMatch(new RegExp(`^${message}$`));
         expect(said.split(',').length).toBeLessThanOrEqual(13);
     });
+    test('the whole of a word that was written by its beginning', async () => {
+        expect(await messageOf('unknown-word', 'catalogue c {\n    door Leaf { }\n}\n')).toBe('‘door’ is not known in a catalogue. Is door_model meant?');
+    });
     test.each([
-        ['room { width 84" }', '‘room’ does not stand at the top of a file; job, catalogue and use do. It belongs in a job: put it between the braces of one.'],
-        ['segment { length 3\' }', '‘segment’ does not stand at the top of a file; job, catalogue and use do. It belongs in a circuit: put it between the braces of one.'],
-        ['width 84"', '‘width’ does not stand at the top of a file; job, catalogue and use do.'],
-    ])('at the top of a file: %s', async (text, message) => { expect(await messageOf('unknown-word', text)).toBe(message.replace('job, catalogue and use', `${blocksIn('file').join(', ')} and use`)); });
+        ['room { width 84" }', 'It belongs in a job: put it between the braces of one.'],
+        ['segment { length 3\' }', 'It belongs in a circuit: put it between the braces of one.'],
+        ['width 84"', ''],
+    ])('at the top of a file: %s', async (text, cure) => {
+        const [start, words, end] = [`‘${text.split(' ')[0]!}’ does not stand at the top of a file; `, [...blocksIn('file'), 'use'], ` do.${cure === '' ? '' : ` ${cure}`}`];
+        const message = await messageOf('unknown-word', text);
+        expect([message.startsWith(start), message.endsWith(end)]).toEqual([true, true]);
+        expect(words.filter(word => !message.slice(start.length).includes(word))).toEqual([]);
+    });
 });
 
 describe('a path that leads nowhere', () => {
