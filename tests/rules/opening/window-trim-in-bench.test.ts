@@ -31,6 +31,12 @@ test('stays silent while the sill is being typed', () => checkFindings(rule, `
     }
 `));
 
+test('stays silent while the gap of the bench build is being typed', () => checkFindings(rule, `
+    bench_build Clear { slat alder_1x4; slat_gap 1/4" to 3/4"; bearer alder_2x4; bearer_spacing 24"; rail alder_2x4; ledger alder_2x4; leg alder_2x4; wall_gap }
+    bench upper on back { build Clear; top 37"; depth 20" }
+    window view on left { model View18; from back 3"; sill 30" }
+`));
+
 test('a fix lifts the trim over the bench', () => checkFix(rule, `
     window view on left { model View18; from back 3"; sill 30" }
 `, `
