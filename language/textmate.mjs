@@ -20,9 +20,10 @@ const one = (words, groups = '') => `(?:${[...words].sort().join('|')})(?![\\w-]
 export function textmateGrammar(vocabulary, terminals) {
     const blocks = Object.keys(vocabulary);
     const properties = new Set(Object.values(vocabulary).flatMap(block => Object.entries(block.properties).flatMap(([key, { aliases = [] }]) => [key, ...aliases])));
+    const operators = ['and', 'else', 'if', 'or', 'then', 'to', 'x'];
     const walls = ['front', 'left', 'back', 'right'];
     const choices = new Set(Object.values(vocabulary).flatMap(block => Object.values(block.properties).flatMap(({ type }) => type.choices ?? [])));
-    for (const word of [...walls, 'per', 'x', 'to']) choices.delete(word);
+    for (const word of [...walls, 'per', ...operators]) choices.delete(word);
     const named = blocks.filter(kind => vocabulary[kind].name !== 'none');
     const name = terminals.ID;
     // A fact begins a line, or follows a semicolon or a brace.
@@ -50,9 +51,10 @@ export function textmateGrammar(vocabulary, terminals) {
             match(undefined, `${start}(${one(properties)})`, { 1: 'support.type.property-name' }),
             match(undefined, `${start}(${one(blocks)})`, { 1: 'keyword.other.block' }),
             match('constant.language.wall', anyOf(walls)),
-            match('keyword.operator.word', anyOf(['on', 'from', 'to', 'x', 'per'])),
+            match('keyword.operator.word', anyOf(['on', 'from', 'per', ...operators])),
             match('constant.language', anyOf(choices)),
             match('variable.other', name),
+            match('keyword.operator.comparison', '[<>]=?|!?='),
             match('keyword.operator.arithmetic', '[-+*/]'),
             match('punctuation.separator', '[,;]'),
             match('punctuation.section.block', '[{}]'),

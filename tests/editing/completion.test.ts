@@ -46,7 +46,7 @@ describe('facts and blocks', () => {
     test('a block without a sample of its own has its header and what it needs', () => {
         expect(offerAt('catalogue c {\n    <|>\n}', 'material').text).toBe('material ${1:name} {\n\tkind      ${2|wood,insulation,barrier,board,metal,other|}\n}');
     });
-    test('at the top of a file', () => expect(labelsAt('<|>')).toEqual(['use', 'job', 'catalogue']));
+    test('at the top of a file', () => expect(labelsAt('<|>')).toEqual(['use', 'job', 'series', 'rule', 'catalogue']));
     test.each([
         ['before another fact of the line', inBench('  <|>  top 37"')],
         ['behind a closed block', inJob('room { width 72" } <|>')],

@@ -1,10 +1,12 @@
+import type { CalendarDate } from '../../language/src/vocabulary/values.js';
+
 /** One text per mistake of the language, with the findings it must give and, where a fix is offered, what the text holds after it. */
-export const mistakes: Readonly<Record<string, { readonly text: string; readonly fixed?: string; readonly others?: Readonly<Record<string, string>> }>> = {
+export const mistakes: Readonly<Record<string, { readonly text: string; readonly fixed?: string; readonly others?: Readonly<Record<string, string>>; readonly today?: CalendarDate }>> = {
     'unexpected-character': { text: `
         job a {
             rules us_dwelling
             site { width = 96"; depth 96"; floor tile; ceiling 7'6" }
-            //           ^ error: ‘=’ is not used in a fact. Write the word and then its value, such as top 37".
+            //           ^ error: ‘=’ compares two values. A fact is a word and then its value, such as top 37".
         }` },
     'text-not-closed': { text: `
         job a {
@@ -18,12 +20,36 @@ export const mistakes: Readonly<Record<string, { readonly text: string; readonly
             site { width 96"; depth 96"; floor tile; ceiling 7\u20196\u201d }
             //                                               ^^^^ 💡 warning: 7\u20196\u201d has the curly quotes of a word processor. Write 7'6".
         }`, fixed: 'ceiling 7\'6"' },
+    'typeset-sign': { text: `
+        job a {
+            rules us_dwelling
+            site { width 96\u00bd"; depth 96"; floor tile; ceiling 7'6" }
+            //           ^^^^ 💡 warning: 96\u00bd" has the fraction sign \u00bd; a fraction is written with a slash. Write 96-1/2".
+        }`, fixed: 'width 96-1/2"' },
+    'unclear-sign': { text: `
+        job a {
+            rules us_dwelling
+            site { width 96"\u201398"; depth 96"; floor tile; ceiling 7'6" }
+            //              ^ error: ‘\u2013’ can mean a range, a subtraction or a join. Write to for a range, a hyphen between spaces to subtract, and a hyphen without spaces to join.
+        }` },
+    'file-too-large': { text: `
+        job a {
+            rules us_dwelling
+            site { width ${'('.repeat(51)}96"${')'.repeat(51)}; depth 96" }
+            //                                                             ^ error: Here 51 brackets stand inside each other; Hotroom reads up to 50. Split the calculation. Nothing of this file is read until then.
+        }` },
+    'negative-length': { text: `
+        job a {
+            rules us_dwelling
+            site { width -96"; depth 96"; floor tile; ceiling 7'6" }
+            //           ^^^^ error: -96" is negative; a length of 0 or more is needed. Write it without the sign, and a distance from the side it is measured from.
+        }` },
     'decimal-comma': { text: `
         job a {
             rules us_dwelling
-            site { width 2,5 m; depth 96"; floor tile; ceiling 7'6" }
-            //           ^^^^^ 💡 error: 2,5 m has a decimal comma; the decimal mark is a point. Write 2.5 m.
-        }`, fixed: 'width 2.5 m' },
+            site { width 96"; depth 96"; floor tile; ceiling 7'6"; capacity 2,5 A }
+            //                                                              ^^^^^ 💡 error: 2,5 A has a decimal comma; the decimal mark is a point. Write 2.5 A.
+        }`, fixed: 'capacity 2.5 A' },
     'unknown-unit': { text: `
         job a {
             rules us_dwelling
@@ -137,9 +163,11 @@ export const mistakes: Readonly<Record<string, { readonly text: string; readonly
     'name-in-calculation': { text: `
         job a {
             rules us_dwelling
-            site { width 2 * room.width; depth 96"; floor tile; ceiling 7'6" }
-            //               ^^^^^^^^^^ error: ‘room.width’ is a name; a figure with its unit stands here, such as 34 3/4".
-        }` },
+            site { width 2 * room.wdth; depth 96"; floor tile; ceiling 7'6" }
+            //               ^^^^^^^^^ 💡 error: Nothing is called ‘room.wdth’ here. Is room.width meant?
+            room { width 72"; depth 72"; height 84"; system S }
+        }
+        catalogue c { panel_system S { lining s 3/4"; core s 2"; modules 24"; engagement 3/8"; corners sides; plate s; plate_set_in 0" }; stock s { section 3/4" x 3 1/2"; lengths 8' } }`, fixed: 'width 2 * room.width' },
     'part-not-expected': { text: `
         job a {
             rules us_dwelling
@@ -252,5 +280,88 @@ export const mistakes: Readonly<Record<string, { readonly text: string; readonly
             rules us_dwelling
             site { width 96"; depth 96"; floor tile; ceiling 7'6"; measured_on 2026-02-29 }
             //                                                                 ^^^^^^^^^^ error: 2026-02-29 is no day of the calendar. A date is year-month-day, such as 2027-03-01.
+        }` },
+    'nothing-to-override': { text: `
+        series cottage {
+            rules us_dwelling
+            bench upper on back { top 37" }
+        }
+        job one is cottage {
+            bench uper { top 38" }
+        //  ^^^^^^^^^^ 💡 error: There is no bench uper to say this of. Is upper meant? A bench of its own needs its wall: bench uper on back { … }.
+        }`, fixed: 'bench upper { top 38" }' },
+    'made-from-itself': { text: `
+        series a is b { rules us_dwelling }
+        series b is a { rules us_dwelling }
+        job one is a
+        //         ^ error: a is b is a: made from itself, it has no beginning. Give one of them its own facts.` },
+    'argument-missing': { text: `
+        series cottage {
+            rules us_dwelling
+            parameter w { takes length; doc "Outside width" }
+            parameter d { takes length; otherwise 72" }
+        }
+        job one is cottage
+        //         ^^^^^^^ error: w (Outside width) is missing. Write cottage(w, d).` },
+    'argument-not-expected': { text: `
+        series cottage {
+            rules us_dwelling
+            parameter w { takes length }
+        }
+        job one is cottage(72", 96")
+        //                      ^^^ error: 96" is one value too many: cottage(w) takes 1.
+        job two is cottage(w = 72", v = 3")
+        //                          ^^^^^^ error: cottage has no parameter v. It is written cottage(w).` },
+    'argument-does-not-fit': { text: `
+        series cottage {
+            rules us_dwelling
+            parameter w { takes length; least 60"; most 120" }
+            parameter side { takes wall; one_of left, right; otherwise left }
+        }
+        job one is cottage(400")
+        //                 ^^^^ error: w is 400"; at most 120" is allowed.
+        job two is cottage(72", front)
+        //                      ^^^^^ error: side is front; left or right is wanted.
+        job three is cottage(240 V)
+        //                   ^^^^^ error: w is 240 V; a length is wanted.` },
+    'names-in-a-ring': { text: `
+        job one {
+            rules us_dwelling
+            let a = b + 1"
+            //  ^ error: a needs b needs a again: none of them can be worked out first. Give one of them a figure.
+            let b = a - 1"
+        }` },
+    'name-without-value': { text: `
+        job one {
+            rules us_dwelling
+            let free = room.inside.width
+            //  ^^^^ error: free needs room.inside.width, which has no value here: the job does not say or give it. Write what it lacks, or a figure of your own.
+        }` },
+    'waiver-incomplete': { text: `
+        job one {
+            rules us_dwelling
+            waive head-clearance-too-low on upper because "low room"
+            //    ^^^^^^^^^^^^^^^^^^^^^^ error: This waiver lacks who decided it (by "…"), until when (until 2027-03-01). Write waive ⟨finding⟩ on ⟨block⟩ because "⟨reason⟩" by "⟨who⟩" until ⟨day⟩.
+        }` },
+    'waiver-not-allowed': { text: `
+        job one {
+            rules us_dwelling
+            waive clearance-beside-too-small on stove because "tight" by "office" until 2027-03-01
+            //    ^^^^^^^^^^^^^^^^^^^^^^^^^^ error: clearance-beside-too-small cannot be waived. “Too little room beside the heater” can never be waived. Mend the job, or ask the heater's maker or the local authority.
+            waive unit-missing because "quick" by "office" until 2027-03-01
+            //    ^^^^^^^^^^^^ error: unit-missing cannot be waived. It is a mistake of the text: mend it.
+        }` },
+    'waiver-of-unknown-finding': { text: `
+        job one {
+            rules us_dwelling
+            waive head-clearence-too-low on upper because "low room" by "office" until 2027-03-01
+            //    ^^^^^^^^^^^^^^^^^^^^^^ 💡 error: There is no finding head-clearence-too-low. Is head-clearance-too-low meant?
+        }`, fixed: 'waive head-clearance-too-low on upper' },
+    'waiver-expired': { today: { year: 2027, month: 3, day: 2 }, text: `
+        job one {
+            rules us_dwelling
+            waive head-clearance-too-low on upper because "low room" by "office" until 2027-03-01
+            //                                                                         ^^^^^^^^^^ warning: This waiver ran out on 2027-03-01. Look at head-clearance-too-low again: mend it, or have office accept it anew.
+            waive rise-too-low on upper because "low room" by "office" until 2027-03-02
         }` },
 };

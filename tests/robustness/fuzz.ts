@@ -5,7 +5,7 @@ import { vocabulary } from '../../language/src/vocabulary/index.js';
 /** Bits of text a designer, a clumsy paste or a hostile file could hold. */
 const bits = [
     ...Object.keys(vocabulary), 'top', 'depth', 'width', 'on', 'from', 'left', 'to', 'x', 'per', 'yes', 'use', '"text"', '"open', '34 3/4"', '7\'6"', '7\'6', '7\u20196\u201d', '2,5 m', '2210 mm', '240 V single_phase',
-    '6 kW', '68 degF', '12.40 USD', '2027-02-30', '3/0"', '10mmx', '{', '}', '(', ')', ',', ';', '.', '+', '-', '*', '/', '=', '\n', '\n', '\n', '\t', '\r\n', '// remark', '\u0000', '\ud83d\udd25', '\u2028', '\\', '\'', '"', '#', '%', '__proto__', 'constructor', 'toString',
+    '6 kW', '68 degF', '12.40 USD', '2027-02-30', '3/0"', '10mmx', '{', '}', '(', ')', ',', ';', '.', '+', '-', '*', '/', '=', '\n', '\n', '\n', '\t', '\r\n', '// remark', '\u0000', '\ud83d\udd25', '\u2028', '\\', '\'', '"', '#', '%', '34½"', '–', '−2"', '68 °F', '36\'\'', '×', '8"x4"', '“text”', '‘', '\u2009', '__proto__', 'constructor', 'toString',
 ];
 export const brokenText: fc.Arbitrary<string> = fc.array(fc.oneof({ arbitrary: fc.constantFrom(...bits), weight: 8 }, { arbitrary: fc.string({ unit: 'binary', maxLength: 6 }), weight: 1 }), { maxLength: 60 }).map(parts => parts.join(' '));
 

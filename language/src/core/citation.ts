@@ -7,6 +7,8 @@ export type Citation =
     | { readonly kind: 'practice'; readonly text: string }
     | { readonly kind: 'manual'; readonly text: string }
     | { readonly kind: 'catalogue'; readonly text: string }
+    /** A rule of the maker's own house, as its text says. */
+    | { readonly kind: 'house'; readonly text: string }
     | {
         readonly kind: 'standard';
         readonly document: string;
@@ -23,6 +25,7 @@ export function showCitation(citation: Citation): string {
         case 'standard': return `${citation.document} ${citation.edition}, ${citation.clause}`;
         case 'manual': return citation.text;
         case 'catalogue': return citation.text;
+        case 'house': return citation.text;
         case 'practice': return 'common practice, no source';
         case 'geometry': return citation.text;
     }

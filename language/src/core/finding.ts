@@ -33,10 +33,23 @@ export interface Finding {
     readonly fixes?: readonly Fix[];
     /** When one finding of a rule is less (or more) grave than the rule's usual. */
     readonly severity?: Severity;
+    /** False when this one may never be waived although others of its rule may. */
+    readonly isWaivable?: false;
+}
+
+/** Who accepted a finding, why, and until when. */
+export interface RecordedWaiver {
+    readonly because: string;
+    readonly by: string;
+    /** The last day it holds, as `2027-03-01`. */
+    readonly until: string;
+    readonly at: Span;
 }
 
 /** A finding with the id of its rule and the severity that holds here. */
 export interface ReportedFinding extends Finding {
     readonly rule: string;
     readonly severity: Severity;
+    /** Set when the job records that somebody accepted it; it is then no more than an info. */
+    readonly waived?: RecordedWaiver;
 }

@@ -54,11 +54,12 @@ export function formatText(raw: RawText, lexer: HotroomLexer, { indent, lines: w
 
 const isBlank = (line: CodeLine): boolean => line.shape === 'blank' && !line.isFrozen;
 
-/** Mistakes of a text; nothing when it is nested too deeply to be read at all. */
+/** Mistakes of a text; nothing when it is too large or nested too deeply to be read at all. */
 function problemsOf(text: string, lexer: HotroomLexer): readonly SyntaxProblem[] | undefined {
     try {
         const { report } = lexer.tokenize(text);
-        return isReadingReport(report) ? report.problems : [];
+        if (!isReadingReport(report)) return [];
+        return report.isUnread ? undefined : report.problems;
     } catch (error) {
         if (error instanceof RangeError) return undefined;
         throw error;

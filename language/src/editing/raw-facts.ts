@@ -1,6 +1,6 @@
 import type { LexerResult } from 'langium';
 import type { HotroomLexer } from '../syntax/lexer.js';
-import { endOf, type Token, type TokenTypes } from '../syntax/token-list.js';
+import { endOf, isWordLike, type Token, type TokenTypes } from '../syntax/token-list.js';
 import { beginsFact, blocksIn, isBlockKind } from '../vocabulary/index.js';
 
 /** One fact as its tokens stand in the text, mended by nobody: what completion, formatting and highlighting work on. */
@@ -41,7 +41,7 @@ export interface RawText {
 }
 
 /** `x` and `to` are operators to the lexer and words to everybody else. */
-export const isWordToken = (token: Token, types: TokenTypes): boolean => token.tokenType === types.word || token.image === 'x' || token.image === 'to';
+export const isWordToken = isWordLike;
 
 /** Lexes and puts the tokens into the tree their braces make. Never fails. */
 export function readRaw(text: string, lexer: HotroomLexer): RawText {
@@ -77,7 +77,11 @@ class RawReader {
             if (!token) continue;
             if (token.tokenType === this.types.openBrace) this.open(token, flush(token.startOffset) ?? this.headerAbove());
             else if (token.tokenType === this.types.closeBrace) { flush(token.startOffset); this.close(token); }
-            else if (token.tokenType === this.types.lineEnd) { if (!this.goesOn(pending, depth, i)) flush(token.startOffset); }
+            else if (token.tokenType === this.types.lineEnd) {
+                if (!this.goesOn(pending, depth, i)) flush(token.startOffset);
+                // Blank lines inside brackets are asked about once.
+                else while (this.tokens[i + 1]?.tokenType === this.types.lineEnd && this.tokens[i + 1]?.image !== ';') i++;
+            }
             else {
                 if (token.image === '(') depth++;
                 if (token.image === ')') depth--;

@@ -1,4 +1,4 @@
-import { endOf, type Token } from '../syntax/token-list.js';
+import { endOf, operatorWords, type Token } from '../syntax/token-list.js';
 import type { Property } from '../vocabulary/block.js';
 import { blocksIn, definitionOf, isBlockKind, propertiesOf, type BlockKind } from '../vocabulary/index.js';
 import { isWordToken, scopeAt, type RawFact, type RawScope, type RawText } from './raw-facts.js';
@@ -76,7 +76,7 @@ export function termsOf(tokens: readonly Token[]): readonly (readonly Token[])[]
     let depth = 0;
     let joins = false;
     for (const token of tokens) {
-        const isOperator = /^[-+*/.)]$/.test(token.image) || ((token.image === 'x' || token.image === 'to') && terms.length > 0);
+        const isOperator = /^(?:[-+*/.)]|[<>]=?|!?=)$/.test(token.image) || (operatorWords.has(token.image) && terms.length > 0);
         if (terms.length === 0 || (depth === 0 && !joins && !isOperator)) terms.push([]);
         terms.at(-1)?.push(token);
         if (token.image === '(') depth++;

@@ -1,7 +1,9 @@
 import { showLength } from '../core/show.js';
 import type { Results } from '../assembly/results.js';
 import type { Job } from '../model/job.js';
-import { amountFact, lengthFact, wordsFact } from './fact.js';
+import { ofQuantity } from '../core/value.js';
+import { dimensions } from '../core/quantity.js';
+import { amountFact, flagFact, lengthFact, wordsFact } from './fact.js';
 import type { FactProvider } from './facts-tree.js';
 import { toNumber } from '../core/rational.js';
 import { TICKS_PER_INCH, TICKS_PER_MM } from '../core/length.js';
@@ -22,7 +24,7 @@ export function benchFacts(job: Job, results: Results): readonly FactProvider[] 
             lengthFact(`${name}.build_up`, 'slat and cross-bearer', () => bench.buildUp, () => ({ because: [made?.slat, made?.bearer] })),
             wordsFact(`${name}.load_path`, 'load path', () => bench.loadPath === 'end_ledgers' ? 'end ledgers and rails' : 'back ledger and front legs', () => ({ because: [block?.values.load_path, made?.load_path] })),
             amountFact(`${name}.slats`, 'slats', '', () => slats?.count, () => ({ because: [depth, made?.slat, made?.slat_gap] })),
-            wordsFact(`${name}.slat_gap`, 'gap between slats', () => slats && (isMetric(job.unit) ? `${showNumber(toNumber(slats.gap) / TICKS_PER_MM, 2)} mm` : `${showNumber(toNumber(slats.gap) / TICKS_PER_INCH, 4)}"`), () => ({ because: [depth, made?.slat, made?.slat_gap], how: slats && `${slats.count} slats flush at both edges, ${Math.max(0, slats.count - 1)} equal gaps` })),
+            wordsFact(`${name}.slat_gap`, 'gap between slats', () => slats && (isMetric(job.unit) ? `${showNumber(toNumber(slats.gap) / TICKS_PER_MM, 2)} mm` : `${showNumber(toNumber(slats.gap) / TICKS_PER_INCH, 4)}"`), () => ({ because: [depth, made?.slat, made?.slat_gap], exact: slats && ofQuantity({ value: slats.gap, dimension: dimensions.length, unit: 'in' }), how: slats && `${slats.count} slats flush at both edges, ${Math.max(0, slats.count - 1)} equal gaps` })),
             ...bench.runs.map((run, i) => lengthFact(i === 0 ? `${name}.length` : `${name}.length_${i + 1}`, `length on the ${run.wall} wall`, () => (run.u.to - run.u.from) as typeof bench.top, () => ({ because: [block?.values.length, job.room?.values.width, job.room?.values.depth] }))),
             ...bench.spans.map((span, i) => lengthFact(i === 0 ? `${name}.span.rail` : `${name}.span_${i + 1}.rail`, 'longest clear span of the front rail', () => span.frontRail, () => ({ because: [made?.leg_spacing] }))),
             amountFact(`${name}.legs`, 'legs', '', () => bench.legs.length, () => ({ because: [made?.leg_spacing, block?.values.load_path] })),
@@ -30,6 +32,7 @@ export function benchFacts(job: Job, results: Results): readonly FactProvider[] 
             lengthFact(`${name}.rise`, comfort.climbFrom === undefined ? 'climb from the floor' : `climb from ${comfort.climbFrom}`, () => comfort.rise, () => ({ because: [top] })),
             amountFact(`${name}.seats`, 'seats of 24"', '', () => comfort.seats, () => ({ because: [block?.values.length, job.room?.values.width], source: { kind: 'practice', text: '24" for each sitter' } })),
             amountFact(`${name}.lying_places`, 'places of 72" to lie', '', () => comfort.lyingPlaces, () => ({ because: [block?.values.length, job.room?.values.width], source: { kind: 'practice', text: '72" to lie' } })),
+            flagFact(`${name}.is_highest`, 'whether no bench is higher', () => assembled.result.benches.every(other => other.top <= bench.top), () => ({ because: [top] })),
             amountFact(`${name}.pieces`, 'pieces', '', () => bench.parts.reduce((total, part) => total + part.count, 0), () => ({ because: [block?.head] })),
         ];
     });

@@ -2,6 +2,7 @@ import type { Citation } from '../core/citation.js';
 import { amount, inWords, lengthFigure, type Figure } from '../core/finding.js';
 import type { Length } from '../core/length.js';
 import type { Sourced, Span } from '../core/span.js';
+import type { Value } from '../core/value.js';
 import type { FactEntry, FactProvider } from './facts-tree.js';
 
 type Made = Omit<FactEntry, 'path'>;
@@ -11,12 +12,14 @@ export interface Making {
     readonly how?: string | undefined;
     readonly because?: readonly (Sourced<unknown> | Span | undefined)[];
     readonly source?: Citation | undefined;
+    /** The value exactly, for calculations, where the figure shown is rounded or in words. */
+    readonly exact?: Value | undefined;
 }
 
-function made(title: string, value: Figure, { how, because = [], source }: Making): Made {
+function made(title: string, value: Figure, { how, because = [], source, exact }: Making): Made {
     return {
         title, value, because: because.flatMap(item => item === undefined ? [] : ['span' in item ? item.span : item]),
-        ...(how !== undefined && { how }), ...(source && { source }),
+        ...(how !== undefined && { how }), ...(source && { source }), ...(exact && { exact }),
     };
 }
 
@@ -27,3 +30,5 @@ export const amountFact = (path: string, title: string, unit: string, value: () 
     ({ path, compute: () => { const number = value(); return number === undefined ? undefined : made(title, amount(number, unit), making(number)); } });
 export const wordsFact = (path: string, title: string, words: () => string | undefined, making: () => Making = () => ({})): FactProvider =>
     ({ path, compute: () => { const text = words(); return text === undefined ? undefined : made(title, inWords(text), making()); } });
+export const flagFact = (path: string, title: string, flag: () => boolean | undefined, making: () => Making = () => ({})): FactProvider =>
+    wordsFact(path, title, () => { const value = flag(); return value === undefined ? undefined : value ? 'yes' : 'no'; }, making);

@@ -1,6 +1,7 @@
 import type { Citation } from '../core/citation.js';
 import type { Figure } from '../core/finding.js';
 import type { Span } from '../core/span.js';
+import type { Value } from '../core/value.js';
 
 /** One computed value with where it comes from: everything a user sees of an engine is one of these. */
 export interface FactEntry {
@@ -9,6 +10,8 @@ export interface FactEntry {
     /** What it is, in trade words: `inside volume`. */
     readonly title: string;
     readonly value: Figure;
+    /** The same exactly, for calculations, where the figure is a rounded one. */
+    readonly exact?: Value;
     /** How it was worked out, in one line, with the figures put in. */
     readonly how?: string;
     /** The text that decided it; the first is the one the designer would change. */

@@ -15,6 +15,7 @@ export function heaterFacts(job: Job, results: Results): readonly FactProvider[]
             .reduce<typeof clearances[number] | undefined>((best, one) => best && spare(best) <= spare(one) ? best : one, undefined);
         const spare = ({ measured, required }: typeof clearances[number]): number => measured - (required?.value ?? 0);
         return [
+            amountFact(`${name}.power`, 'rated power', 'kW', () => { const watts = model.values.power?.value; return watts === undefined ? undefined : watts / 1000; }, () => ({ because: [block.values.model, model.values.power], source })),
             amountFact(`${name}.effective_volume`, 'volume by the volume method', 'm3', () => inCubicMetres(sizing.effectiveVolume), () => ({
                 because: [block.values.model, model.values.volume, job.room?.values.height], source: sizing.allowance,
                 how: sizing.contributions.map(one => `${one.name} ${showNumber(inCubicMetres(one.volume), 2)} m3`).join(' + '),

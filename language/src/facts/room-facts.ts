@@ -3,6 +3,7 @@ import { inCubicMetres, volume } from '../core/length.js';
 import { showLength } from '../core/show.js';
 import type { Results } from '../assembly/results.js';
 import { panelUnits } from '../engines/shell/parts.js';
+import { ofVolume } from '../core/value.js';
 import type { Job } from '../model/job.js';
 import { amountFact, lengthFact, wordsFact, type Making } from './fact.js';
 import type { FactProvider } from './facts-tree.js';
@@ -29,7 +30,7 @@ export function roomFacts(job: Job, results: Results): readonly FactProvider[] {
         })),
         amountFact('room.inside.volume', 'inside volume', 'm3', () => { const i = results.inside; return i && inCubicMetres(volume(i.width, i.depth, i.height)); }, () => {
             const i = results.inside;
-            return { because: [given?.width, given?.depth, given?.height], how: i && `${show(i.width)} x ${show(i.depth)} x ${show(i.height)}` };
+            return { because: [given?.width, given?.depth, given?.height], exact: i && ofVolume(volume(i.width, i.depth, i.height)), how: i && `${show(i.width)} x ${show(i.depth)} x ${show(i.height)}` };
         }),
         lengthFact('room.panel_height', 'wall panel height', () => shell()?.wallPanelHeight, () => ({ because: [given?.height, system?.plate], how: 'outside height less base plate and ceiling panel' })),
         ...walls.flatMap((wall): FactProvider[] => [

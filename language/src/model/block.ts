@@ -8,6 +8,8 @@ export interface Given<T> extends Sourced<T> {
     readonly fact: Span;
     /** `in`, `ft_in`, `mm`, `kW` …; absent for words. */
     readonly unit?: string;
+    /** Places of the facts this one won over, the first of them first: what a series says and a job says otherwise. */
+    readonly wonOver?: readonly Span[];
 }
 
 /** A name that was resolved; `block` is absent when nothing of that name is in sight (which is a finding of its own). */
@@ -41,6 +43,8 @@ export interface Block<K extends BlockKind = BlockKind> {
     /** Keys that are written, readable or not. */
     readonly written: ReadonlySet<string>;
     readonly children: readonly Block[];
+    /** What it was made from (`is …`), as written. */
+    readonly base?: Sourced<string>;
     /** From the key to the closing brace. */
     readonly span: Span;
     /** Key and name: where a finding about the block as a whole stands. */

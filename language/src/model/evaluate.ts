@@ -1,48 +1,181 @@
-import { calculate, dimensionWords, dimensions, sameDimension, toLength, type Dimension, type Quantity } from '../core/quantity.js';
+import { calculate, compareQuantities, dimensionWords, dimensions, sameDimension, toLength, type Dimension, type Quantity } from '../core/quantity.js';
 import { parseLiteral } from '../core/literal.js';
 import type { Length } from '../core/length.js';
-import { nearestWritable, showLength, showRational } from '../core/show.js';
+import { nearestName } from '../core/nearest.js';
+import { nearestWritable, showList, showLength, showRational } from '../core/show.js';
+import { ofFlag, ofList, ofQuantity, ofText, ofWord, sameValue, valueWords, type Value } from '../core/value.js';
 import * as ast from '../syntax/generated/ast.js';
+import { textOf } from '../syntax/words.js';
+import { functions, isFunction } from './functions.js';
 import type { Reading } from './reading.js';
 
-/** Evaluates a calculation in exact rationals. A mistake is reported at its place and gives nothing. */
-export function evaluate(expression: ast.Expr | undefined, reading: Reading): Quantity | undefined {
+/**
+ * Evaluates an expression in exact rationals, with the names that stand in sight. A mistake is reported at its place and gives nothing; a name whose
+ * value waits for something gives nothing without a word.
+ */
+export function evaluateValue(expression: ast.Expr | undefined, reading: Reading): Value | undefined {
     if (!expression) return undefined;
     switch (expression.$type) {
         case 'Literal': {
             const quantity = parseLiteral(expression.text);
             if (!quantity) reading.report('figure-unreadable', expression, `${expression.text} cannot be read as a figure: a fraction has no zero below.`);
-            return quantity;
+            return quantity && ofQuantity(quantity);
         }
-        case 'Group': return evaluate(expression.inner, reading);
-        case 'Negative': {
-            const operand = evaluate(expression.operand, reading);
-            return operand && { ...operand, value: { n: -operand.value.n, d: operand.value.d } };
+        case 'Text': return ofText(textOf(expression));
+        case 'DateLiteral': return { kind: 'date', date: expression.text };
+        case 'Group': return evaluateValue(expression.inner, reading);
+        case 'Word': return named(expression, reading);
+        case 'Negative': return over([evaluateValue(expression.operand, reading)], ([operand]) => {
+            const quantity = figureOf(operand, expression.operand, reading);
+            return quantity && ofQuantity({ ...quantity, value: { n: -quantity.value.n, d: quantity.value.d } });
+        });
+        case 'Binary': return over([evaluateValue(expression.left, reading), evaluateValue(expression.right, reading)], ([left, right]) => binary(left, right, expression, reading));
+        case 'Comparison': return over([evaluateValue(expression.left, reading), evaluateOrWord(expression.right, reading)], ([left, right]) => compare(left, right, expression, reading));
+        case 'Logic': return over([evaluateValue(expression.left, reading), evaluateValue(expression.right, reading)], ([left, right]) => {
+            const [a, b] = [flagOf(left, expression.left, reading), flagOf(right, expression.right, reading)];
+            return a === undefined || b === undefined ? undefined : ofFlag(expression.operator === 'and' ? a && b : a || b);
+        });
+        case 'Choice': {
+            const condition = evaluateValue(expression.condition, reading);
+            if (!condition) return undefined;
+            const flag = flagOf(condition, expression.condition, reading);
+            return flag === undefined ? undefined : evaluateValue(flag ? expression.yes : expression.no, reading);
         }
-        case 'Binary': {
-            const left = evaluate(expression.left, reading);
-            const right = evaluate(expression.right, reading);
-            if (!left || !right) return undefined;
-            const result = calculate(left, expression.operator, right);
-            if (result.ok) return result.value;
-            const what = `${dimensionWords(left.dimension)} and ${dimensionWords(right.dimension)}`;
-            if (result.why === 'zero') reading.report('division-by-zero', expression.right, 'This divides by zero.');
-            else if (result.why === 'temperature') reading.report('mixed-dimensions', expression, 'A temperature is a point on a scale and takes no part in a calculation. Write the figure itself.');
-            else reading.report('mixed-dimensions', expression, `‘${expression.operator}’ stands between ${what}; both sides must be of one kind.`);
-            return undefined;
-        }
-        case 'Word':
-            reading.report('name-in-calculation', expression, `‘${wordText(expression)}’ is a name; a figure with its unit stands here, such as 34 3/4".`);
-            return undefined;
+        case 'Call': return call(expression, reading);
         case 'Size':
         case 'Range':
-        case 'Text':
-        case 'DateLiteral':
             reading.report('part-not-expected', expression, 'A single figure with its unit stands here, such as 34 3/4".');
             return undefined;
         default: return expression satisfies never;
     }
 }
+
+/** The same, where a single word that names nothing stands for itself: a choice, a wall. */
+export function evaluateOrWord(expression: ast.Expr | undefined, reading: Reading): Value | undefined {
+    const isPlain = ast.isWord(expression) && expression.path.length === 0 && reading.names.find([expression.ref.$refText]).kind === 'unknown';
+    return isPlain ? ofWord(expression.ref.$refText) : evaluateValue(expression, reading);
+}
+
+/** Evaluates to a figure; anything else is reported. */
+export function evaluate(expression: ast.Expr | undefined, reading: Reading): Quantity | undefined {
+    const value = evaluateValue(expression, reading);
+    return value && expression && figureOf(value, expression, reading);
+}
+/** Evaluates to yes or no; anything else is reported. */
+export function evaluateFlag(expression: ast.Expr | undefined, reading: Reading): boolean | undefined {
+    const value = evaluateValue(expression, reading);
+    return value && expression && flagOf(value, expression, reading);
+}
+
+/** Applies a step to every member of a list, pairing two lists member by member; one value goes with every member. */
+function over(values: readonly (Value | undefined)[], step: (values: readonly Value[]) => Value | undefined): Value | undefined {
+    const all = values.flatMap(value => value ?? []);
+    if (all.length < values.length) return undefined;
+    const lists = all.flatMap(value => value.kind === 'list' ? [value.items.length] : []);
+    if (lists.length === 0) return step(all);
+    const items = Array.from({ length: Math.min(...lists) }, (_, i) => over(all.map(value => value.kind === 'list' ? value.items[i] : value), step));
+    const made = items.flatMap(item => item ?? []);
+    return made.length === items.length ? ofList(made) : undefined;
+}
+
+function named(word: ast.Word, reading: Reading): Value | undefined {
+    const path = [word.ref.$refText, ...word.path];
+    const found = reading.names.find(path);
+    switch (found.kind) {
+        case 'value': return found.value;
+        case 'waits': return undefined;
+        case 'unknown': {
+            const written = path.join('.');
+            const [first = '', ...rest] = path;
+            const nearestFirst = rest.length > 0 ? nearestName(first, found.known.filter(name => !name.includes('.'))) : undefined;
+            const nearest = nearestName(written, found.known) ?? (nearestFirst !== undefined && nearestFirst !== first ? [nearestFirst, ...rest].join('.') : undefined);
+            const help = nearest ? `Is ${nearest} meant?`
+                : found.known.length > 0 && found.known.length <= 12 ? `Names here are ${showList(found.known)}.`
+                : isFunction(written) ? `${written} is a function and is followed by its values in brackets: ${functions[written]?.written ?? ''}.`
+                : 'A figure with its unit stands here, such as 34 3/4", or a name given by let.';
+            reading.report('name-in-calculation', word, `Nothing is called ‘${written}’ here. ${help}`, nearest ? { fixes: [reading.replace(`Write ${nearest}`, word, nearest)] } : {});
+            return undefined;
+        }
+        default: return found satisfies never;
+    }
+}
+
+function binary(left: Value | undefined, right: Value | undefined, expression: ast.Binary, reading: Reading): Value | undefined {
+    const [a, b] = [figureOf(left, expression.left, reading), figureOf(right, expression.right, reading)];
+    if (!a || !b) return undefined;
+    const result = calculate(a, expression.operator, b);
+    if (result.ok) return ofQuantity(result.value);
+    const what = `${dimensionWords(a.dimension)} and ${dimensionWords(b.dimension)}`;
+    if (result.why === 'zero') reading.report('division-by-zero', expression.right, 'This divides by zero.');
+    else if (result.why === 'temperature') reading.report('mixed-dimensions', expression, 'A temperature is a point on a scale and takes no part in a calculation. Write the figure itself.');
+    else reading.report('mixed-dimensions', expression, `‘${expression.operator}’ stands between ${what}; both sides must be of one kind.`);
+    return undefined;
+}
+
+function compare(left: Value | undefined, right: Value | undefined, expression: ast.Comparison, reading: Reading): Value | undefined {
+    if (!left || !right) return undefined;
+    const { operator } = expression;
+    const isEquality = operator === '=' || operator === '!=';
+    if (left.kind === 'quantity' && right.kind === 'quantity') {
+        if (!sameDimension(left.quantity.dimension, right.quantity.dimension)) {
+            reading.report('mixed-dimensions', expression, `‘${operator}’ compares ${valueWords(left)} with ${valueWords(right)}; both sides must be of one kind.`);
+            return undefined;
+        }
+        const order = compareQuantities(left.quantity, right.quantity);
+        switch (operator) {
+            case '=': return ofFlag(order === 0);
+            case '!=': return ofFlag(order !== 0);
+            case '<': return ofFlag(order < 0);
+            case '<=': return ofFlag(order <= 0);
+            case '>': return ofFlag(order > 0);
+            case '>=': return ofFlag(order >= 0);
+            default: return operator satisfies never;
+        }
+    }
+    if (isEquality && left.kind !== 'quantity' && right.kind !== 'quantity') return ofFlag(sameValue(left, right) === (operator === '='));
+    reading.report('mixed-dimensions', expression, `‘${operator}’ compares ${valueWords(left)} with ${valueWords(right)}; ${isEquality ? 'both sides must be of one kind' : 'only figures have an order'}.`);
+    return undefined;
+}
+
+function call(expression: ast.Call, reading: Reading): Value | undefined {
+    const name = wordText(expression.callee);
+    const known = isFunction(name) ? functions[name] : undefined;
+    if (!known) {
+        const nearest = nearestName(name, Object.keys(functions));
+        reading.report('name-in-calculation', expression.callee, `There is no function ${name}. Functions are ${showList(Object.keys(functions))}.`,
+            nearest ? { fixes: [reading.replace(`Write ${nearest}`, expression.callee, nearest)] } : {});
+        return undefined;
+    }
+    const count = expression.args.length;
+    if (count === 0 || (!known.takesList && count !== known.parameters.length)) {
+        reading.report('part-not-expected', expression, `${name} is written ${known.written}.`);
+        return undefined;
+    }
+    const values = expression.args.map(argument => evaluateValue(argument, reading));
+    const given = values.flatMap(value => value ?? []);
+    if (given.length < count) return undefined;
+    const result = known.takesList ? known.apply(given) : over(given, one => { const made = known.apply(one); return made.ok ? made.value : undefined; });
+    if (result && !('ok' in result)) return result;
+    if (result?.ok) return result.value;
+    const why = result ? result.why : (step => step.ok ? '' : step.why)(known.apply(given));
+    reading.report('mixed-dimensions', expression, `${name} cannot be worked out: ${why}. It is written ${known.written}.`);
+    return undefined;
+}
+
+function figureOf(value: Value | undefined, at: ast.Expr, reading: Reading): Quantity | undefined {
+    if (!value) return undefined;
+    if (value.kind === 'quantity') return value.quantity;
+    reading.report('value-of-another-kind', at, `${show(at, reading)} is ${valueWords(value)}; a figure is wanted${value.kind === 'list' ? ', such as the max, min, sum or count of the list' : ''}.`);
+    return undefined;
+}
+function flagOf(value: Value | undefined, at: ast.Expr, reading: Reading): boolean | undefined {
+    if (!value) return undefined;
+    if (value.kind === 'flag') return value.flag;
+    if (value.kind === 'word' && (value.word === 'yes' || value.word === 'no')) return value.word === 'yes';
+    reading.report('value-of-another-kind', at, `${show(at, reading)} is ${valueWords(value)}; a comparison or yes or no is wanted${value.kind === 'list' ? ', such as any(…) or all(…) of the list' : ''}.`);
+    return undefined;
+}
+const show = (at: ast.Expr, reading: Reading): string => reading.textOf(at);
 
 /** Evaluates to an exact length, or reports what it is instead. */
 export function evaluateLength(expression: ast.Expr | undefined, reading: Reading, what: string): { readonly length: Length; readonly unit: string } | undefined {

@@ -1,23 +1,34 @@
-import { AstUtils, UriUtils, type LangiumDocument } from 'langium';
-import { showList, type LengthUnit } from '../core/show.js';
+import { AstUtils, type LangiumDocument } from 'langium';
 import { nearestName } from '../core/nearest.js';
+import { showList } from '../core/show.js';
 import * as ast from '../syntax/generated/ast.js';
 import { isReadingReport } from '../syntax/lexer.js';
 import type { HotroomServices } from '../syntax/module.js';
-import { blocksIn, definitionOf, isBlockKind, propertiesOf } from '../vocabulary/index.js';
-import { isKind, type Block, type Given } from './block.js';
-import type { HotroomFile, Job } from './job.js';
-import { keySpan, lowerBlock, type LoweringContext } from './lower.js';
-import { helpForPath } from './nearby-files.js';
-import { Reading, type LanguageFinding } from './reading.js';
+import { baseTermOf, nameOf } from '../syntax/words.js';
+import { blocksIn, definitionOf, isBlockKind } from '../vocabulary/index.js';
+import { statementsIn } from '../vocabulary/statements.js';
+import { isKind, type Block } from './block.js';
+import { DocumentText } from './document-text.js';
+import type { HotroomFile } from './job.js';
+import { JobSource, type JobSurroundings } from './job-source.js';
+import type { Layer, LoweringContext } from './layers.js';
+import { LetValues, namesOver, reportLets } from './lets.js';
+import { lowerBlock, reportUnknownBase } from './lower.js';
+import { noNames, type Names } from './names.js';
+import { keySpan } from './places.js';
+import type { LanguageFinding, Reading } from './reading.js';
 import { UnknownNames } from './unknown-names.js';
+import { lowerUses } from './uses.js';
 
-/** A file as a model, with what was wrong with its text. */
+/** A file as a model, with what was wrong with its text. Its jobs are lowered when somebody asks, as often as more becomes known. */
 export interface LoweredFile {
-    readonly file: HotroomFile;
+    readonly file: Omit<HotroomFile, 'jobs'>;
+    readonly jobs: readonly JobSource[];
     readonly findings: readonly LanguageFinding[];
-    /** The lowered block of a fact of this file's tree, for references from other files. */
+    /** The lowered block of a fact of this file's tree, for references from other files; those of a job are not among them. */
     readonly blockOf: (fact: ast.Fact) => Block | undefined;
+    /** House rules of this file and of those it uses. */
+    readonly rules: () => readonly Block<'rule'>[];
 }
 
 const lowered = new WeakMap<ast.File, LoweredFile>();
@@ -29,7 +40,7 @@ export function lowerFile(document: LangiumDocument, services: HotroomServices):
     const root = document.parseResult.value;
     if (!ast.isFile(root)) throw new Error(`Not a job file: ${document.uri.toString()}`);
     let result = lowered.get(root);
-    if (!result) lowered.set(root, result = lower(document, root, services));
+    if (!result) lowered.set(root, result = new FileLowering(document, services).lower());
     return result;
 }
 export function forgetLowered(document: LangiumDocument): void {
@@ -37,185 +48,181 @@ export function forgetLowered(document: LangiumDocument): void {
     if (ast.isFile(root)) lowered.delete(root);
 }
 
-function lower(document: LangiumDocument, root: ast.File, services: HotroomServices): LoweredFile {
-    const uri = document.uri.toString();
-    const reading = new Reading(uri, document.textDocument.getText());
-    const report = document.parseResult.lexerReport;
-    const damaged: ReadonlySet<number> = isReadingReport(report) ? report.damaged : new Set<number>();
-    if (isReadingReport(report)) for (const { id, message, start, end, fix } of report.problems) {
-        reading.report(id, { uri, start, end }, message, fix ? { fixes: [{ title: fix.title, safety: 'safe', edits: fix.edits.map(edit => ({ span: { uri, start: edit.start, end: edit.end }, newText: edit.newText })) }] } : {});
-    }
-    // Cannot happen while the tidying does its work; if it does, the designer still gets one message and a model.
-    const [error] = document.parseResult.parserErrors;
-    if (error && reading.findings.length === 0) {
-        const start = Number.isFinite(error.token.startOffset) ? error.token.startOffset : 0;
-        reading.report('reading-failed', { uri, start, end: start + Math.max(1, error.token.image.length) }, 'This line cannot be read. Write a word and its value, such as top 37".');
-    }
-    const blocks = new WeakMap<ast.Fact, Block>();
-    const unknown = new UnknownNames(services);
-    const context: LoweringContext = {
-        reading, damaged,
-        resolve: word => {
-            const target = word.ref.ref;
-            if (!target) return 'unknown';
-            const home = AstUtils.getDocument(target);
-            return () => home === document ? blocks.get(target) : lowerFile(home, services).blockOf(target);
-        },
-        unknownName: (word, kinds) => { unknown.add(word, kinds); },
-    };
-    const top: Block[] = [];
-    let isFileWhole = !damaged.has(-1) && lowerUses(document, root, reading, services, damaged);
-    for (const item of root.items) {
-        if (item.key === 'use') continue;
-        if (!isBlockKind(item.key) || !blocksIn('file').includes(item.key)) {
-            isFileWhole = false;
-            const nearest = nearestName(item.key, [...blocksIn('file'), 'use']);
-            reading.report('unknown-word', keySpan(item, reading), `‘${item.key}’ does not stand at the top of a file; ${blocksIn('file').join(', ')} and use do.${nearest ? ` Is ${nearest} meant?` : isBlockKind(item.key) ? ` It belongs in a ${showList(definitionOf(item.key).standsIn, 'or').replaceAll('_', ' ')}: put it between the braces of one.` : ''}`,
-                nearest ? { fixes: [reading.replace(`Write ${nearest}`, keySpan(item, reading), nearest)] } : {});
-            continue;
-        }
-        const block = lowerBlock(item, item.key, context);
-        remember(item, block, blocks);
-        top.push(block);
-    }
-    reportNamesTaken(top, reading);
-    unknown.report(reading, isFileWhole);
-    const findings = oneForEachPlace(reading.findings);
-    return {
-        file: { uri, jobs: top.filter(block => isKind(block, 'job')).map(toJob), catalogues: top.filter(block => isKind(block, 'catalogue')) },
-        findings,
-        blockOf: fact => blocks.get(fact),
-    };
-}
+class FileLowering {
+    private readonly text: DocumentText;
+    private readonly blocks = new WeakMap<ast.Fact, Block>();
+    private isFileWhole = true;
 
-/** Pairs each fact with its block, walking both trees in step. */
-function remember(fact: ast.Fact, block: Block, blocks: WeakMap<ast.Fact, Block>): void {
-    blocks.set(fact, block);
-    const inside = fact.body.filter(item => isBlockKind(item.key) && blocksIn(block.kind).includes(item.key) && !(propertiesOf(block.kind).has(item.key) && !item.braced));
-    inside.forEach((item, i) => { const child = block.children[i]; if (child) remember(item, child, blocks); });
-}
-
-/** @returns whether every `use` leads to a file */
-function lowerUses(document: LangiumDocument, root: ast.File, reading: Reading, services: HotroomServices, damaged: ReadonlySet<number>): boolean {
-    let isWhole = true;
-    for (const item of root.items) {
-        if (item.key !== 'use') continue;
-        if (damaged.has(item.$cstNode?.offset ?? -2)) { isWhole = false; continue; }
-        const [term] = item.phrases[0]?.terms ?? [];
-        if (!term || !ast.isText(term)) {
-            isWhole = false;
-            reading.report('use-not-a-path', term ?? item, 'A path in quotes stands behind use, such as use "../catalogue/tidewater.hotroom".');
-        }
+    constructor(private readonly document: LangiumDocument, private readonly services: HotroomServices) {
+        this.text = new DocumentText(document);
     }
-    const imports = services.shared.workspace.Imports;
-    const seen = new Map<string, { first: ast.Text; names: ReadonlyMap<string, unknown> }>();
-    for (const { node, written, target } of imports.uses(document)) {
-        if (textIn(node).includes('\\')) {
-            isWhole = false;
-            reportBackslashes(node, reading);
-            continue;
-        }
-        switch (target.kind) {
-            case 'not-a-path':
-                isWhole = false;
-                reading.report('use-not-a-path', node, `"${written}" is not a path to a job file. Write a path from this file, with / and ending in .hotroom.`);
-                break;
-            case 'outside':
-                isWhole = false;
-                reading.report('use-outside-workspace', node, `"${written}" lies outside ${showRoots(services)}; a file may use files inside that only. Open a folder that holds both, or copy the file in.`);
-                break;
-            case 'file': {
-                const key = target.uri.toString();
-                if (!services.shared.workspace.LangiumDocuments.hasDocument(target.uri)) {
-                    isWhole = false;
-                    const { words, nearest } = helpForPath(written, target.uri, document, services);
-                    reading.report('use-not-found', node, `There is no file "${written}". ${words}`,
-                        nearest !== undefined ? { fixes: [reading.replace(`Use "${nearest}"`, node, `"${nearest}"`)] } : {});
-                    break;
-                }
-                const names = imports.exportsOf(target.uri);
-                for (const [other, { first, names: theirs }] of seen) {
-                    const both = [...names.keys()].find(name => theirs.has(name));
-                    if (both !== undefined && other !== key) reading.report('name-from-two-files', node, `This file and "${textIn(first)}" both give the name ${both}. Use one of them, or rename one.`, { related: [{ at: reading.spanOf(first), message: 'The other file is used here.' }] });
-                }
-                seen.set(key, { first: node, names });
-                break;
+
+    lower(): LoweredFile {
+        const { text } = this;
+        const fileLets = text.fileLets(() => reading);
+        const reading: Reading = text.reading(namesOver([fileLets], noNames));
+        this.reportText(reading);
+        const unknown = new UnknownNames(this.services);
+        this.isFileWhole = !text.damaged.has(-1) && lowerUses(this.document, { items: text.items }, reading, this.services, text.damaged);
+        const top: Block[] = [];
+        const jobs: JobSource[] = [];
+        for (const item of text.items) {
+            if (item.key === 'use' || item.key === 'let') continue;
+            if (!isBlockKind(item.key) || !blocksIn('file').includes(item.key)) {
+                this.isFileWhole = false;
+                const known = [...blocksIn('file'), ...statementsIn('file')];
+                const nearest = nearestName(item.key, known);
+                reading.report('unknown-word', keySpan(item, reading), `‘${item.key}’ does not stand at the top of a file; ${known.slice(0, -1).join(', ')} and ${known.at(-1) ?? ''} do.${nearest ? ` Is ${nearest} meant?` : isBlockKind(item.key) ? ` It belongs in a ${showList(definitionOf(item.key).standsIn, 'or').replaceAll('_', ' ')}: put it between the braces of one.` : ''}`,
+                    nearest ? { fixes: [reading.replace(`Write ${nearest}`, keySpan(item, reading), nearest)] } : {});
+                continue;
             }
+            if (item.key === 'job') {
+                const around = this.surroundings();
+                jobs.push(new JobSource(item, around), ...item.body.filter(fact => fact.key === 'variant' && nameOf(fact) !== undefined).map(fact => new JobSource(item, around, fact)));
+                continue;
+            }
+            const own = this.namesFor(item, reading);
+            const its = item.key === 'rule' ? reading : own;
+            const context = this.contextFor(text, its, (word, kinds) => { unknown.add(word, kinds); });
+            const base = this.layersBelow(item);
+            if (base === 'unknown') reportUnknownBase(item, context);
+            const block = lowerBlock([...base === 'unknown' ? [] : base, { fact: item, context }] as unknown as [Layer, ...Layer[]], item.key);
+            if (its !== reading) reading.findings.push(...its.findings);
+            top.push(block);
+        }
+        reportLets(text.items, reading, fact => text.isDamaged(fact));
+        for (const name of fileLets.names) fileLets.find(name);
+        reportNamesTaken(text.items, top, reading);
+        unknown.report(reading, this.isFileWhole);
+        const catalogues = top.filter(block => isKind(block, 'catalogue'));
+        const rules = [...top, ...catalogues.flatMap(({ children }) => children)].filter(block => isKind(block, 'rule'));
+        return {
+            file: { uri: text.uri, catalogues, series: top.filter(block => isKind(block, 'series')), rules },
+            jobs, findings: oneForEachPlace(reading.findings),
+            blockOf: fact => this.blocks.get(fact),
+            rules: () => this.visibleDocuments().flatMap(other => other === this.document ? rules : lowerFile(other, this.services).file.rules),
+        };
+    }
+
+    /** What the reading of the text found, before any meaning. */
+    private reportText(reading: Reading): void {
+        const { uri } = this.text;
+        const report = this.document.parseResult.lexerReport;
+        if (isReadingReport(report)) for (const { id, message, start, end, fix } of report.problems) {
+            reading.report(id, { uri, start, end }, message, fix ? { fixes: [{ title: fix.title, safety: 'safe', edits: fix.edits.map(edit => ({ span: { uri, start: edit.start, end: edit.end }, newText: edit.newText })) }] } : {});
+        }
+        // Cannot happen while the tidying does its work; if it does, the designer still gets one message and a model.
+        const [error] = this.document.parseResult.parserErrors;
+        if (error && reading.findings.length === 0) {
+            const start = Number.isFinite(error.token.startOffset) ? error.token.startOffset : 0;
+            reading.report('reading-failed', { uri, start, end: start + Math.max(1, error.token.image.length) }, 'This line cannot be read. Write a word and its value, such as top 37".');
         }
     }
-    return isWhole;
-}
-const textIn = (node: ast.Text): string => node.text.slice(1, -1);
 
-/** A text takes a backslash for an escape, so such a path would lead elsewhere than was meant. */
-function reportBackslashes(node: ast.Text, reading: Reading): void {
-    const typed = textIn(node);
-    const turned = typed.replaceAll(/\\+/g, '/');
-    const isPath = !turned.startsWith('/') && !turned.includes(':') && turned.endsWith('.hotroom');
-    reading.report('use-not-a-path', node, `"${typed}" has backslashes. ${isPath ? `A path is written with /: "${turned}".` : 'Write a path from this file, with / and ending in .hotroom.'}`,
-        isPath ? { fixes: [reading.replace(`Write "${turned}"`, node, `"${turned}"`)] } : {});
-}
-
-/** The folder a `use` may not leave, by its own name: where it lies is known to whoever opened it. */
-function showRoots(services: HotroomServices): string {
-    const { roots } = services.shared.workspace.Imports;
-    if (roots.length === 0) return 'the folder of this file';
-    return `the folder ${showList(roots.map(root => UriUtils.basename(root) || root.path), 'or')}`;
-}
-
-function reportNamesTaken(top: readonly Block[], reading: Reading): void {
-    const jobs = new Map<string, Block>();
-    const entries = new Map<string, Block>();
-    const check = (names: Map<string, Block>, block: Block): void => {
-        if (!block.name) return;
-        const same = names.get(block.name.value);
-        if (same && same.span.start !== block.span.start) reading.report('name-taken', block.name.span, `The name ${block.name.value} is taken; give this ${block.kind.replaceAll('_', ' ')} another.`, { related: [{ at: same.name?.span ?? same.head, message: `It names this ${same.kind.replaceAll('_', ' ')}.` }] });
-        else names.set(block.name.value, block);
-    };
-    for (const block of top) {
-        check(jobs, block);
-        if (block.kind !== 'catalogue') continue;
-        // Two entries of one catalogue were compared where the catalogue was read.
-        for (const entry of block.children) if (entry.name && !entries.has(entry.name.value)) entries.set(entry.name.value, entry); else if (entry.name && entries.get(entry.name.value) && !block.children.includes(entries.get(entry.name.value) as Block)) check(entries, entry);
+    /** Names seen in a catalogue or a series: its `let`s, and its parameters, whose values only a job knows. */
+    private namesFor(item: ast.Fact, file: Reading): Reading {
+        const { text } = this;
+        const parameters = new Set(item.body.filter(fact => fact.key === 'parameter').map(nameOf));
+        const outer: Names = {
+            find(path) {
+                const found = file.names.find(path);
+                return path.length === 1 && parameters.has(path[0]) ? { kind: 'waits' } : item.key === 'series' && found.kind === 'unknown' && isBlockKind(path[0] ?? '') ? { kind: 'waits' } : found;
+            },
+        };
+        const lets = new LetValues(text.letsAmong(item.body, () => own), (_owner, _reading, _at, work) => work());
+        const own: Reading = text.reading(namesOver([lets], outer));
+        reportLets(item.body, own, fact => text.isDamaged(fact));
+        for (const name of lets.names) lets.find(name);
+        return own;
     }
+
+    private contextFor(text: DocumentText, reading: Reading, unknownName: LoweringContext['unknownName']): LoweringContext {
+        return {
+            reading, damaged: text.damaged, unknownName,
+            resolve: (word, _kinds, name) => {
+                const target = name === undefined ? word.ref.ref : this.factNamed(word, name);
+                return target ? () => this.blockAnywhere(target) : 'unknown';
+            },
+            remember: (fact, block) => { if (text === this.text) this.blocks.set(fact, block); },
+            baseOf: fact => this.layersBelow(fact),
+            asking: (_owner, _at, work) => work(), missed: () => undefined,
+        };
+    }
+
+    /** The texts a catalogue entry or a series is made from; an entry made from itself ends the row. */
+    private layersBelow(fact: ast.Fact, seen = new Set<ast.Fact>()): readonly Layer[] | 'unknown' {
+        const word = baseTermOf(fact)?.word;
+        if (!word) return [];
+        const base = word.ref.ref;
+        seen.add(fact);
+        if (!base) return 'unknown';
+        if (seen.has(base)) return [];
+        const text = new DocumentText(AstUtils.getDocument(base));
+        const below = this.layersBelow(base, seen);
+        const context = { ...this.contextFor(text, text.reading(noNames, true), () => undefined), remember: () => undefined };
+        return below === 'unknown' ? below : [...below, { fact: base, context }];
+    }
+
+    private surroundings(): JobSurroundings {
+        return {
+            textOf: fact => { const home = AstUtils.getDocument(fact); return home === this.document ? this.text : new DocumentText(home); },
+            blockOf: fact => this.blockAnywhere(fact),
+            factNamed: (word, name) => this.factNamed(word, name),
+            entryLayers: fact => this.layersBelow(fact),
+            unknownNames: () => {
+                const names = new UnknownNames(this.services);
+                return { add: (word, kinds) => { names.add(word, kinds); }, report: reading => { names.report(reading, this.isFileWhole); } };
+            },
+        };
+    }
+    private blockAnywhere(fact: ast.Fact): Block | undefined {
+        const home = AstUtils.getDocument(fact);
+        return home === this.document ? this.blocks.get(fact) : lowerFile(home, this.services).blockOf(fact);
+    }
+    private factNamed(word: ast.Word, name: string): ast.Fact | undefined {
+        const description = this.services.references.ScopeProvider.getScope({ container: word, property: 'ref', reference: word.ref }).getElement(name);
+        return description && this.services.shared.workspace.Imports.factAt(description);
+    }
+    private visibleDocuments(): readonly LangiumDocument[] {
+        const { Imports, LangiumDocuments } = this.services.shared.workspace;
+        return Imports.visible(this.document).flatMap(uri => LangiumDocuments.getDocument(uri) ?? []);
+    }
+}
+
+/** Names at the top of a file: jobs and the rest among themselves, entries of its catalogues among each other. */
+function reportNamesTaken(items: readonly ast.Fact[], top: readonly Block[], reading: Reading): void {
+    const taken = new Map<string, ast.Fact>();
+    for (const item of items) {
+        const name = item.key === 'let' || item.key === 'use' ? undefined : nameOf(item);
+        if (name === undefined) continue;
+        const same = taken.get(name);
+        const word = nameWordSpan(item, reading);
+        if (same) reading.report('name-taken', word, `The name ${name} is taken; give this ${item.key.replaceAll('_', ' ')} another.`, { related: [{ at: nameWordSpan(same, reading), message: `It names this ${same.key.replaceAll('_', ' ')}.` }] });
+        else taken.set(name, item);
+    }
+    const entries = new Map<string, { readonly entry: Block; readonly catalogue: Block }>();
+    for (const catalogue of top) {
+        if (catalogue.kind !== 'catalogue') continue;
+        for (const entry of catalogue.children) {
+            if (!entry.name) continue;
+            const same = entries.get(entry.name.value);
+            // Two entries of one catalogue were compared where the catalogue was read.
+            if (same && same.catalogue !== catalogue) reading.report('name-taken', entry.name.span, `The name ${entry.name.value} is taken; give this ${entry.kind.replaceAll('_', ' ')} another.`, { related: [{ at: same.entry.name?.span ?? same.entry.head, message: `It names this ${same.entry.kind.replaceAll('_', ' ')}.` }] });
+            else if (!same) entries.set(entry.name.value, { entry, catalogue });
+        }
+    }
+}
+function nameWordSpan(fact: ast.Fact, reading: Reading): ReturnType<Reading['spanOf']> {
+    const word = fact.phrases[0]?.terms[0];
+    return word ? reading.spanOf(word) : keySpan(fact, reading);
 }
 
 /** Two findings about the language at one place have one cause; the first stays. */
 function oneForEachPlace(findings: readonly LanguageFinding[]): LanguageFinding[] {
     const kept: LanguageFinding[] = [];
     for (const finding of [...findings].sort((a, b) => a.at.start - b.at.start || a.at.end - b.at.end)) {
-        if (!kept.some(other => other.at.start === finding.at.start && other.at.end === finding.at.end)) kept.push(finding);
+        const before = kept.at(-1)?.at;
+        if (before?.start !== finding.at.start || before.end !== finding.at.end) kept.push(finding);
     }
     return kept;
 }
-
-function toJob(block: Block<'job'>): Job {
-    const all = <K extends Block['kind']>(kind: K): readonly Block<K>[] => block.children.filter(child => isKind(child, kind));
-    const one = <K extends Block['kind']>(kind: K): Block<K> | undefined => all(kind)[0];
-    const site = one('site');
-    const room = one('room');
-    const thermometer = one('thermometer');
-    return {
-        block,
-        ...(site && { site }), ...(room && { room }), ...(thermometer && { thermometer }),
-        obstructions: (site?.children ?? []).filter(child => isKind(child, 'obstruction')),
-        doors: all('door'), windows: all('window'), benches: all('bench'), heaters: all('heater'), circuits: all('circuit'), sensors: all('sensor'),
-        controls: all('control'), vents: all('vent'), lights: all('light'), signs: all('sign'), receptacles: all('receptacle'), fittings: all('fitting'),
-        duckboards: all('duckboard'),
-        unit: unitOf(block),
-        isWhole: block.isWhole,
-    };
-}
-
-/** The unit of the room's width, else of the first length in the job; inches when there is none. */
-function unitOf(job: Block): LengthUnit {
-    const units: readonly LengthUnit[] = ['in', 'ft_in', 'ft', 'mm', 'cm', 'm'];
-    const isUnit = (unit: string | undefined): unit is LengthUnit => units.includes(unit as LengthUnit);
-    const room = job.children.find(child => isKind(child, 'room'));
-    const ofRoom = (room as Block<'room'> | undefined)?.values.width?.unit;
-    if (isUnit(ofRoom)) return ofRoom;
-    for (const block of job.children) for (const unit of unitsIn(block)) if (isUnit(unit)) return unit;
-    return 'in';
-}
-
-const unitsIn = (block: Block): readonly (string | undefined)[] => Object.values<Given<unknown>>(block.values as Readonly<Record<string, Given<unknown>>>).map(({ unit }) => unit);

@@ -1,5 +1,6 @@
 import type { LengthUnit } from '../core/show.js';
-import type { Block } from './block.js';
+import { isKind, type Block, type Given } from './block.js';
+import type { Waiver } from './waivers.js';
 
 /** One job with its blocks by kind, in the order written. Engines and rules read this. */
 export interface Job {
@@ -23,6 +24,10 @@ export interface Job {
     readonly duckboards: readonly Block<'duckboard'>[];
     /** The unit the designer writes lengths in; messages and documents answer in it. */
     readonly unit: LengthUnit;
+    /** What somebody has accepted, as the job records it. */
+    readonly waivers: readonly Waiver[];
+    /** Set for a variant of a job. */
+    readonly variant?: { readonly name: string };
     /** Whether every block of the job was read; only then may a block be called missing. */
     readonly isWhole: boolean;
 }
@@ -32,4 +37,39 @@ export interface HotroomFile {
     readonly uri: string;
     readonly jobs: readonly Job[];
     readonly catalogues: readonly Block<'catalogue'>[];
+    readonly series: readonly Block<'series'>[];
+    /** House rules at the top of the file and in its catalogues. */
+    readonly rules: readonly Block<'rule'>[];
 }
+
+/** Sorts the blocks of a job by kind. */
+export function toJob(block: Block<'job'>, waivers: readonly Waiver[] = []): Job {
+    const all = <K extends Block['kind']>(kind: K): readonly Block<K>[] => block.children.filter(child => isKind(child, kind));
+    const one = <K extends Block['kind']>(kind: K): Block<K> | undefined => all(kind)[0];
+    const site = one('site');
+    const room = one('room');
+    const thermometer = one('thermometer');
+    return {
+        block,
+        ...(site && { site }), ...(room && { room }), ...(thermometer && { thermometer }),
+        obstructions: (site?.children ?? []).filter(child => isKind(child, 'obstruction')),
+        doors: all('door'), windows: all('window'), benches: all('bench'), heaters: all('heater'), circuits: all('circuit'), sensors: all('sensor'),
+        controls: all('control'), vents: all('vent'), lights: all('light'), signs: all('sign'), receptacles: all('receptacle'), fittings: all('fitting'),
+        duckboards: all('duckboard'),
+        unit: unitOf(block), waivers,
+        isWhole: block.isWhole,
+    };
+}
+
+/** The unit of the room's width, else of the first length in the job; inches when there is none. */
+function unitOf(job: Block): LengthUnit {
+    const units: readonly LengthUnit[] = ['in', 'ft_in', 'ft', 'mm', 'cm', 'm'];
+    const isUnit = (unit: string | undefined): unit is LengthUnit => units.includes(unit as LengthUnit);
+    const room = job.children.find(child => isKind(child, 'room'));
+    const ofRoom = (room as Block<'room'> | undefined)?.values.width?.unit;
+    if (isUnit(ofRoom)) return ofRoom;
+    for (const block of job.children) for (const unit of unitsIn(block)) if (isUnit(unit)) return unit;
+    return 'in';
+}
+
+const unitsIn = (block: Block): readonly (string | undefined)[] => Object.values<Given<unknown>>(block.values as Readonly<Record<string, Given<unknown>>>).map(({ unit }) => unit);

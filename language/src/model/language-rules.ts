@@ -14,7 +14,9 @@ export type LanguageRuleId = SyntaxProblemId
     | 'figure-unreadable' | 'division-by-zero' | 'mixed-dimensions' | 'name-in-calculation' | 'part-not-expected' | 'length-not-exact' | 'unit-missing'
     | 'value-of-another-kind' | 'unknown-name' | 'fact-repeated' | 'block-repeated' | 'fact-missing' | 'name-missing' | 'wall-missing'
     | 'name-taken' | 'block-without-body' | 'property-with-body' | 'use-not-found' | 'use-outside-workspace' | 'use-not-a-path' | 'name-from-two-files'
-    | 'value-out-of-range' | 'date-impossible' | 'reading-failed';
+    | 'value-out-of-range' | 'date-impossible' | 'reading-failed' | 'nothing-to-override' | 'made-from-itself' | 'argument-missing' | 'argument-not-expected'
+    | 'argument-does-not-fit' | 'names-in-a-ring' | 'name-without-value' | 'waiver-incomplete' | 'waiver-not-allowed' | 'waiver-not-needed' | 'waiver-expired'
+    | 'waiver-of-unknown-finding';
 
 const error = (title: string, why: string, bad: string, good: string): LanguageRule => ({ title, severity: 'error', why, bad, good });
 
@@ -23,6 +25,10 @@ export const languageRules: Readonly<Record<LanguageRuleId, LanguageRule>> = {
     'unexpected-character': error('A character that is not used', 'The line cannot be read with it, so its fact would be lost.', 'top = 37"', 'top 37"'),
     'text-not-closed': error('A text without its closing quote', 'A text ends on the line it begins on, so that one missing quote cannot swallow the rest of the file.', 'number "2417', 'number "2417"'),
     'curly-quote': { ...error('Curly quotes of a word processor', 'They look like the inch and foot marks and are other characters; the figure is read as meant.', 'height 7\u20196\u201d', 'height 7\'6"'), severity: 'warning' },
+    'typeset-sign': { ...error('A sign of a word processor or another keyboard', 'It looks like a sign of the language and is another character; the figure is read as meant.', 'top 34\u00bd"', 'top 34-1/2"'), severity: 'warning' },
+    'unclear-sign': error('A sign that can be read in two ways', 'A dash may mean a range, a subtraction or a join, and \u00d7 a size or a product; a size is never guessed.', 'depth 34"\u201336"', 'depth 34" to 36"'),
+    'file-too-large': error('A file beyond what is read', 'It is no job anybody wrote by hand, and reading it would hold up every other file.', '((((((…))))))', 'top 37"'),
+    'negative-length': error('A negative length', 'Nothing on a drawing is shorter than nothing; what was meant instead is not known.', 'from left -36"', 'from left 36"'),
     'decimal-comma': error('A decimal comma', 'A comma divides the members of a list, so 2,5 m would be two figures.', 'length 2,5 m', 'length 2.5 m'),
     'unknown-unit': error('A unit that does not exist', 'A figure in a unit nobody knows cannot be cut.', 'top 37inch', 'top 37 in'),
     'inch-mark-missing': error('A foot figure without its inch mark', '7\'6 could be meant as feet and inches or as two figures.', 'height 7\'6', 'height 7\'6"'),
@@ -62,6 +68,18 @@ export const languageRules: Readonly<Record<LanguageRuleId, LanguageRule>> = {
     'name-from-two-files': error('One name from two used files', 'Which of the two is meant is not known.', 'use "a.hotroom"\nuse "b.hotroom"   // both give Slatted', 'use "a.hotroom"'),
     'value-out-of-range': error('A range that runs backwards', 'Nothing lies in it.', 'slat_gap 3/4" to 1/4"', 'slat_gap 1/4" to 3/4"'),
     'date-impossible': error('A day that is not in the calendar', 'It never comes.', 'measured_on 2026-02-30', 'measured_on 2026-02-28'),
+    'nothing-to-override': error('Something said of a block that is not there', 'A misspelled name would silently leave the series as it is.', 'job one is cottage {\n    bench uper { top 38" }\n}', 'job one is cottage {\n    bench upper { top 38" }\n}'),
+    'made-from-itself': error('Made from itself', 'Where it begins is not known.', 'series a is b { … }\nseries b is a { … }', 'series a is b { … }\nseries b { … }'),
+    'argument-missing': error('A value the series asks for is missing', 'What is made from it cannot be worked out.', 'job one is cottage()', 'job one is cottage(72")'),
+    'argument-not-expected': error('A value the series does not ask for', 'Where it belongs is not known.', 'job one is cottage(72", 96", 84")', 'job one is cottage(72", 96")'),
+    'argument-does-not-fit': error('A value outside of what the series allows', 'The maker has not thought the series through for it.', 'job one is cottage(400")', 'job one is cottage(72")'),
+    'names-in-a-ring': error('Names that need each other', 'None of them can be worked out first.', 'let a = b + 1"\nlet b = a - 1"', 'let a = 20"\nlet b = a - 1"'),
+    'name-without-value': error('A name whose value is not known', 'What it needs is not written, or cannot be worked out.', 'let free = upper.length', 'let free = room.inside.width'),
+    'waiver-incomplete': error('A waiver that does not say enough', 'Who reads it later must see the reason, who decided, and until when.', 'waive head-clearance-too-low on upper', 'waive head-clearance-too-low on upper because "low room, signed" by "design office" until 2027-03-01'),
+    'waiver-not-allowed': error('A waiver of what cannot be waived', 'Clearances of the heater, the sensor, the limiter, glass and the door latch keep people from harm; nobody may sign them away.', 'waive clearance-beside-too-small on stove because "…" by "…" until 2027-03-01', ''),
+    'waiver-not-needed': { ...error('A waiver nothing answers to', 'A waiver that is kept after its cause is gone would hide the next one.', 'waive head-clearance-too-low on upper because "…" by "…" until 2027-03-01   // the bench is low enough', ''), severity: 'warning' },
+    'waiver-expired': { ...error('A waiver whose day has passed', 'What was accepted for a time has to be looked at again.', 'waive head-clearance-too-low on upper because "…" by "…" until 2020-01-31', 'waive head-clearance-too-low on upper because "…" by "…" until 2027-01-31'), severity: 'warning' },
+    'waiver-of-unknown-finding': error('A waiver of a finding that does not exist', 'It waives nothing.', 'waive head-clearence-too-low on upper because "…" by "…" until 2027-03-01', 'waive head-clearance-too-low on upper because "…" by "…" until 2027-03-01'),
     'reading-failed': error('A line that cannot be read', 'Its fact would be lost.', '???', 'top 37"'),
 };
 export const isLanguageRule = (id: string): id is LanguageRuleId => Object.hasOwn(languageRules, id);

@@ -1,4 +1,4 @@
-import { isWall } from '../core/geometry.js';
+import { isWall, walls } from '../core/geometry.js';
 import { nearestName } from '../core/nearest.js';
 import { dimensions, toSi, type DimensionName, type Quantity } from '../core/quantity.js';
 import { isWhole, multiply, rational, toNumber } from '../core/rational.js';
@@ -6,8 +6,10 @@ import * as ast from '../syntax/generated/ast.js';
 import { textOf } from '../syntax/words.js';
 import type { Property } from '../vocabulary/block.js';
 import type { ValueKind } from '../vocabulary/values.js';
-import { evaluate, evaluateLength, expectDimension, wordText } from './evaluate.js';
+import { evaluate, evaluateFlag, evaluateLength, evaluateOrWord, evaluateValue, expectDimension, wordText } from './evaluate.js';
+import { HouseCondition } from './house-condition.js';
 import type { Link } from './block.js';
+import { readDate } from './read-date.js';
 import type { Reading } from './reading.js';
 
 /** What reading one fact gave: the value in the shape its type promises, and the unit of its first figure. */
@@ -47,7 +49,7 @@ export function readValue(input: Input): ReadValue | undefined {
 }
 
 const takesList = (kind: ValueKind): boolean =>
-    kind === 'lengths' || kind === 'choices' || kind === 'walls' || kind === 'wall-lengths' || kind === 'supplies' || kind === 'references';
+    kind === 'lengths' || kind === 'choices' || kind === 'walls' || kind === 'wall-lengths' || kind === 'supplies' || kind === 'references' || kind === 'values';
 
 function readTerms(kind: ValueKind, terms: Terms, input: Input): ReadValue | undefined {
     switch (kind) {
@@ -71,6 +73,9 @@ function readTerms(kind: ValueKind, terms: Terms, input: Input): ReadValue | und
         case 'supply': case 'supplies': return pair(terms, input, term => amountValue('voltage', term, input), term => phasesValue(term, input), (volts, phases) => ({ volts, phases }));
         case 'price': return priceValue(terms, input);
         case 'density': return densityValue(terms, input);
+        case 'value': case 'values': return single(terms, input, term => { const value = evaluateOrWord(term, input.reading); return value && { value }; });
+        case 'holds': return single(terms, input, term => { const value = evaluateFlag(term, input.reading); return value === undefined ? undefined : { value }; });
+        case 'condition': return single(terms, input, term => ({ value: new HouseCondition(term, input.reading) }));
         default: return kind satisfies never;
     }
 }
@@ -107,7 +112,7 @@ function wrongKind(term: ast.Expr, { reading, key, property }: Input, words = pr
 }
 
 function lengthValue(term: ast.Expr, input: Input): ReadValue | undefined {
-    if (ast.isText(term) || ast.isDateLiteral(term) || ast.isSize(term) || ast.isRange(term) || (ast.isWord(term) && term.path.length === 0)) { wrongKind(term, input, 'a length, such as 34 3/4" or 885 mm'); return undefined; }
+    if (ast.isText(term) || ast.isDateLiteral(term) || ast.isSize(term) || ast.isRange(term) || isNameless(term, input)) { wrongKind(term, input, 'a length, such as 34 3/4" or 885 mm'); return undefined; }
     const read = evaluateLength(term, input.reading, 'a length, such as 34 3/4" or 885 mm,');
     return read && { value: read.length, unit: read.unit };
 }
@@ -132,8 +137,26 @@ function rangeValue(term: ast.Expr, input: Input, side: (term: ast.Expr) => Read
     return { value: { from: from.value, to: to.value }, ...(from.unit && { unit: from.unit }) };
 }
 
+/** A single word that names nothing here: then the fact is spoken of, not the name. */
+const isNameless = (term: ast.Expr, { reading }: Input): boolean => ast.isWord(term) && term.path.length === 0 && reading.names.find([term.ref.$refText]).kind === 'unknown';
+
+/**
+ * The word a term comes to: the word itself when it is one of `choices`, else what its name or calculation gives.
+ * @returns `waits` when that cannot be told yet; nothing when it is no word
+ */
+function wordFrom(term: ast.Expr, input: Input, choices: readonly string[]): string | undefined {
+    if (ast.isWord(term)) {
+        const own = wordText(term);
+        if (choices.includes(own)) return own;
+        if (isNameless(term, input)) return undefined;
+    } else if (!ast.isChoice(term) && !ast.isCall(term) && !ast.isComparison(term) && !ast.isLogic(term) && !ast.isGroup(term)) return undefined;
+    const value = evaluateValue(term, input.reading);
+    if (!value) return 'waits';
+    return value.kind === 'word' ? value.word : value.kind === 'flag' ? (value.flag ? 'yes' : 'no') : value.kind === 'text' ? value.text : undefined;
+}
+
 function figure(term: ast.Expr, input: Input): Quantity | undefined {
-    if (ast.isText(term) || ast.isDateLiteral(term) || ast.isSize(term) || ast.isRange(term) || (ast.isWord(term) && term.path.length === 0)) { wrongKind(term, input); return undefined; }
+    if (ast.isText(term) || ast.isDateLiteral(term) || ast.isSize(term) || ast.isRange(term) || isNameless(term, input)) { wrongKind(term, input); return undefined; }
     return evaluate(term, input.reading);
 }
 
@@ -161,17 +184,13 @@ function textValue(term: ast.Expr, input: Input): ReadValue | undefined {
 
 function dateValue(term: ast.Expr, input: Input): ReadValue | undefined {
     if (!ast.isDateLiteral(term)) { wrongKind(term, input); return undefined; }
-    const [year = 0, month = 0, day = 0] = term.text.split('-').map(Number);
-    const lastDay = month === 2 ? (year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0) ? 29 : 28) : [4, 6, 9, 11].includes(month) ? 30 : 31;
-    if (month < 1 || month > 12 || day < 1 || day > lastDay) {
-        input.reading.report('date-impossible', term, `${term.text} is no day of the calendar. A date is year-month-day, such as 2027-03-01.`);
-        return undefined;
-    }
-    return { value: { year, month, day } };
+    const value = readDate(term, input.reading);
+    return value && { value };
 }
 
 function choiceValue(term: ast.Expr, input: Input, choices = input.property.type.choices ?? []): ReadValue | undefined {
-    const word = ast.isWord(term) ? wordText(term) : undefined;
+    const word = wordFrom(term, input, choices) ?? (ast.isWord(term) ? wordText(term) : undefined);
+    if (word === 'waits') return undefined;
     if (word !== undefined && choices.includes(word)) return { value: word };
     const nearest = word === undefined ? undefined : nearestName(word, choices);
     input.reading.report('value-of-another-kind', term,
@@ -190,7 +209,8 @@ const phasesValue = (term: ast.Expr, input: Input): ReadValue | undefined => {
 };
 
 function wallValue(term: ast.Expr, input: Input): ReadValue | undefined {
-    const word = ast.isWord(term) ? wordText(term) : '';
+    const word = wordFrom(term, input, walls) ?? (ast.isWord(term) ? wordText(term) : '');
+    if (word === 'waits') return undefined;
     if (isWall(word)) return { value: word };
     const nearest = nearestName(word, ['front', 'left', 'back', 'right']);
     input.reading.report('value-of-another-kind', term, `‘${input.reading.textOf(term)}’ is no wall; the walls are front, left, back and right.${nearest ? ` Is ${nearest} meant?` : ''}`,

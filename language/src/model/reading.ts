@@ -2,15 +2,24 @@ import type { AstNode } from 'langium';
 import type { Finding, Fix } from '../core/finding.js';
 import type { Span } from '../core/span.js';
 import type { LanguageRuleId } from './language-rules.js';
+import { noNames, type Names } from './names.js';
 
 export interface LanguageFinding extends Finding { readonly rule: LanguageRuleId }
 
 /** Where lowering of one document reports to, and how a node finds its place in the text. */
 export class Reading {
     readonly findings: LanguageFinding[] = [];
-    constructor(readonly uri: string, private readonly text: string) {}
+    /**
+     * @param names what expressions of this text can see
+     * @param isMuted whether mistakes are left to another reading of the same text
+     */
+    constructor(readonly uri: string, private readonly text: string, readonly names: Names = noNames, private readonly isMuted = false) {}
+
+    /** The same text, seen with other names. */
+    withNames(names: Names, isMuted: boolean): Reading { return new Reading(this.uri, this.text, names, isMuted); }
 
     report(rule: LanguageRuleId, at: AstNode | Span, message: string, more: Partial<Pick<Finding, 'related' | 'fixes' | 'severity'>> = {}): void {
+        if (this.isMuted) return;
         this.findings.push({ rule, at: '$type' in at ? this.spanOf(at) : at, message, ...more });
     }
 

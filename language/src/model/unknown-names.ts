@@ -3,7 +3,7 @@ import { nearestName } from '../core/nearest.js';
 import { showList } from '../core/show.js';
 import * as ast from '../syntax/generated/ast.js';
 import type { HotroomServices } from '../syntax/module.js';
-import { nameOf, parentOf } from '../syntax/words.js';
+import { baseTermOf, nameOf, parentOf } from '../syntax/words.js';
 import { isShared } from '../vocabulary/index.js';
 import { listNames } from './list-names.js';
 import type { Reading } from './reading.js';
@@ -35,8 +35,8 @@ export class UnknownNames {
     /** The name that is meant, and in any case the names there are: whoever reads this in a terminal has no list to choose from. */
     private helpFor(word: ast.Word, name: string, kinds: readonly string[]): { readonly help: string; readonly nearest?: string } {
         const scope = this.services.references.ScopeProvider.getScope({ container: word, property: 'ref', reference: word.ref });
-        const block = blockAround(word);
-        // a bench does not stand in front of itself
+        const block = madeBy(word) ?? blockAround(word);
+        // A bench does not stand in front of itself, and no entry is made from itself.
         const names = scope.getAllElements().map(description => description.name).filter(other => block === undefined || other !== nameOf(block) || !kinds.includes(block.key)).toArray();
         const nearest = nearestName(name, names);
         if (nearest !== undefined) return { nearest, help: `Is ${nearest} meant?${names.length > 1 ? ` ${listNames(name, names)}` : ''}` };
@@ -55,4 +55,9 @@ const spoken = (kinds: readonly string[]): string => kinds.map(kind => kind.repl
 function blockAround(word: ast.Word): ast.Fact | undefined {
     const fact = AstUtils.getContainerOfType(word, ast.isFact);
     return fact && parentOf(fact);
+}
+/** The block a word behind `is` makes. */
+function madeBy(word: ast.Word): ast.Fact | undefined {
+    const fact = AstUtils.getContainerOfType(word, ast.isFact);
+    return fact && baseTermOf(fact)?.word === word ? fact : undefined;
 }

@@ -16,7 +16,7 @@ const figureSchema = z.discriminatedUnion('kind', [
     z.object({ kind: z.literal('words'), words: z.string() }),
 ]);
 const sourceSchema = z.object({
-    kind: z.enum(['geometry', 'practice', 'manual', 'catalogue', 'standard']), text: z.string(),
+    kind: z.enum(['geometry', 'practice', 'manual', 'catalogue', 'house', 'standard']), text: z.string(),
     document: z.optional(z.string()), edition: z.optional(z.string()), clause: z.optional(z.string()), fromMemory: z.optional(z.literal(true)),
 });
 
@@ -28,6 +28,7 @@ const findingsSchema = z.object({
     findings: z.array(z.object({
         rule: z.string(), severity: severitySchema, message: z.string(), at: placeSchema,
         source: z.optional(sourceSchema), measured: z.optional(figureSchema), required: z.optional(figureSchema), subject: z.optional(z.string()),
+        waived: z.optional(z.object({ because: z.string(), by: z.string(), until: z.string(), at: placeSchema })),
         related: z.array(z.object({ at: placeSchema, message: z.string() })),
         fixes: z.array(z.object({ title: z.string(), safety: z.enum(['safe', 'review']), edits: z.array(z.object({ at: placeSchema, newText: z.string() })) })),
     })),
@@ -48,10 +49,11 @@ export function findingsExport(findings: readonly ReportedFinding[], files: read
     };
     return {
         format: 'hotroom-findings', version: 1, files: [...files], counts: { ...countSeverities(findings) },
-        findings: findings.map(({ rule, severity, message, at, citation, measured, required, subject, related = [], fixes = [] }) => ({
+        findings: findings.map(({ rule, severity, message, at, citation, measured, required, subject, related = [], fixes = [], waived }) => ({
             rule, severity, message, at: place(at),
             ...(citation && { source: exportCitation(citation) }), ...(measured && { measured: exportFigure(measured) }), ...(required && { required: exportFigure(required) }),
             ...(subject !== undefined && { subject }),
+            ...(waived && { waived: { because: waived.because, by: waived.by, until: waived.until, at: place(waived.at) } }),
             related: related.map(one => ({ at: place(one.at), message: one.message })),
             fixes: fixes.map(({ title, safety, edits }) => ({ title, safety, edits: edits.map(({ span, newText }) => ({ at: place(span), newText })) })),
         })),

@@ -35,6 +35,7 @@ interface SarifResult {
     readonly message: SarifText;
     readonly locations: readonly SarifLocation[];
     readonly relatedLocations?: readonly SarifLocation[];
+    readonly suppressions?: readonly { readonly kind: 'inSource'; readonly status: 'accepted'; readonly location: SarifLocation; readonly justification: string }[];
     readonly fixes?: readonly { readonly description: SarifText; readonly artifactChanges: readonly ArtifactChange[] }[];
 }
 interface SarifText { readonly text: string }
@@ -74,11 +75,12 @@ export function sarifLog(findings: readonly ReportedFinding[], files: readonly s
         const place = region(span);
         return { physicalLocation: { artifactLocation: artifact(span.uri), ...(place && { region: place }) } };
     };
-    const result = ({ rule, severity, message, at, related = [], fixes = [] }: ReportedFinding): SarifResult => {
+    const result = ({ rule, severity, message, at, related = [], fixes = [], waived }: ReportedFinding): SarifResult => {
         const ruleIndex = ruleIndexes.get(rule);
         return {
             ruleId: rule, ...(ruleIndex !== undefined && { ruleIndex }), level: levels[severity], message: { text: escapeMessage(message) }, locations: [location(at)],
             ...(related.length > 0 && { relatedLocations: related.map((one, index) => ({ id: index + 1, ...location(one.at), message: { text: escapeMessage(one.message) } })) }),
+            ...(waived && { suppressions: [{ kind: 'inSource' as const, status: 'accepted' as const, location: location(waived.at), justification: escapeMessage(`${waived.because} (${waived.by}, until ${waived.until})`) }] }),
             ...(fixes.length > 0 && { fixes: fixes.map(({ title, edits }) => ({ description: { text: escapeMessage(title) }, artifactChanges: changes(edits) })) }),
         };
     };

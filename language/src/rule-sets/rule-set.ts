@@ -33,6 +33,8 @@ export interface Clause<K extends ClauseKey = ClauseKey> {
     readonly isSuperseded?: true;
     /** The figure was remembered without certainty: show it, do not judge by it. */
     readonly isUncertain?: true;
+    /** What falls short of it may not be waived, whatever the rule otherwise allows. */
+    readonly isNeverWaived?: true;
 }
 /** A clause of any key, its figure typed by the key. */
 export type AnyClause = { readonly [K in ClauseKey]: Clause<K> }[ClauseKey];
@@ -58,7 +60,7 @@ export interface RuleSet<Id extends string = string> {
     readonly notChecked: readonly string[];
 }
 
-type ClauseOptions = Pick<Clause, 'when' | 'sense' | 'isSuperseded' | 'isUncertain'>;
+type ClauseOptions = Pick<Clause, 'when' | 'sense' | 'isSuperseded' | 'isUncertain' | 'isNeverWaived'>;
 
 /** A clause whose figure has to be of the kind its key names. */
 export const clause = <K extends ClauseKey>(key: K, figure: FigureOf<K>, citation: Citation, options: ClauseOptions = {}): Clause<K> =>

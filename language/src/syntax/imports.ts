@@ -73,6 +73,15 @@ export class Imports {
         return found;
     }
 
+    /** The fact a description leads to, when its document is still there. */
+    factAt(description: AstNodeDescription): ast.Fact | undefined {
+        if (ast.isFact(description.node)) return description.node;
+        const document = this.services.workspace.LangiumDocuments.getDocument(description.documentUri);
+        const root = document?.parseResult.value;
+        const node = root && this.services.ServiceRegistry.getServices(description.documentUri).workspace.AstNodeLocator.getAstNode(root, description.path);
+        return ast.isFact(node) ? node : undefined;
+    }
+
     /** Shared blocks of one file by name. */
     exportsOf(uri: URI): ReadonlyMap<string, readonly SharedDescription[]> {
         return this.exported.get(uri.toString(), () => {

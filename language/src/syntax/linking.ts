@@ -7,7 +7,7 @@ import { isShared } from '../vocabulary/index.js';
 import * as ast from './generated/ast.js';
 import type { HotroomServices } from './module.js';
 import type { Imports, SharedDescription } from './imports.js';
-import { expectedKinds, nameOf, nameWord } from './words.js';
+import { baseTermOf, expectedKinds, nameOf, nameWord } from './words.js';
 
 export class HotroomNames extends DefaultNameProvider {
     override getName(node: AstNode): string | undefined { return ast.isFact(node) ? nameOf(node) : undefined; }
@@ -19,7 +19,7 @@ export class HotroomSymbols extends DefaultScopeComputation {
     override async collectExportedSymbols(document: LangiumDocument, _token?: Cancellation.CancellationToken): Promise<AstNodeDescription[]> {
         const root = document.parseResult.value;
         if (!ast.isFile(root)) return [];
-        return root.items.filter(item => item.key === 'catalogue').flatMap(catalogue => catalogue.body).flatMap(entry => {
+        return root.items.flatMap(item => item.key === 'catalogue' ? item.body : item.key === 'series' ? [item] : []).flatMap(entry => {
             const name = nameOf(entry);
             if (name === undefined || !isShared(entry.key)) return [];
             return [{ ...this.descriptions.createDescription(entry, name, document), kind: entry.key } satisfies SharedDescription];
@@ -50,9 +50,9 @@ class NamesInSight implements Scope {
     constructor(private readonly kinds: readonly string[], private readonly word: AstNode, private readonly imports: Imports, private readonly descriptions: AstNodeDescriptionProvider) {}
 
     getElement(name: string): AstNodeDescription | undefined {
-        const own = factsOfOwnJob(this.word).findLast(fact => this.kinds.includes(fact.key) && nameOf(fact) === name);
+        const own = this.ownFacts().findLast(fact => this.kinds.includes(fact.key) && nameOf(fact) === name);
         const document = AstUtils.getDocument(this.word);
-        if (own) return this.descriptions.createDescription(own, name, document);
+        if (own) return this.descriptions.createDescription(own, name, AstUtils.getDocument(own));
         if (!this.kinds.some(isShared)) return undefined;
         for (const uri of this.imports.visible(document).toReversed()) {
             const found = this.imports.exportsOf(uri).get(name)?.findLast(({ kind }) => this.kinds.includes(kind));
@@ -71,18 +71,37 @@ class NamesInSight implements Scope {
                 for (const [name, same] of this.imports.exportsOf(uri)) if (same.some(({ kind }) => this.kinds.includes(kind))) names.add(name);
             }
         }
-        for (const fact of factsOfOwnJob(this.word)) {
+        for (const fact of this.ownFacts()) {
             const name = nameOf(fact);
             if (name !== undefined && this.kinds.includes(fact.key)) names.add(name);
         }
         return stream([...names].flatMap(name => this.getElement(name) ?? []));
     }
-}
 
-function factsOfOwnJob(word: AstNode): readonly ast.Fact[] {
-    let top: AstNode | undefined = word;
-    while (top && !(ast.isFact(top) && ast.isFile(top.$container))) top = top.$container;
-    return ast.isFact(top) && top.key !== 'catalogue' ? top.body : [];
+    /** Facts of the job or series the word stands in: those of the series it is made from first, those of the variant the word stands in last. */
+    private ownFacts(): readonly ast.Fact[] {
+        let top: AstNode | undefined = this.word;
+        let variant: ast.Fact | undefined;
+        while (top && !(ast.isFact(top) && ast.isFile(top.$container))) {
+            if (ast.isFact(top) && top.key === 'variant') variant = top;
+            top = top.$container;
+        }
+        if (!ast.isFact(top) || top.key === 'catalogue') return [];
+        return [...this.baseFacts(top, new Set()), ...top.body, ...variant?.body ?? []];
+    }
+    private baseFacts(fact: ast.Fact, seen: Set<ast.Fact>): readonly ast.Fact[] {
+        const base = baseTermOf(fact);
+        // The name of the series itself is looked up among shared names only.
+        if (!base || seen.has(fact) || base.word === this.word || this.kinds.includes('series')) return [];
+        seen.add(fact);
+        const document = AstUtils.getDocument(fact);
+        for (const uri of this.imports.visible(document).toReversed()) {
+            const found = this.imports.exportsOf(uri).get(base.word.ref.$refText)?.findLast(({ kind }) => kind === 'series');
+            const node = found && this.imports.factAt(found);
+            if (node) return [...this.baseFacts(node, seen), ...node.body];
+        }
+        return [];
+    }
 }
 
 /** Links a word only where the vocabulary expects a reference: the first word of a value. */
@@ -95,6 +114,8 @@ export class HotroomLinker extends DefaultLinker {
     private linkFacts(facts: readonly ast.Fact[], document: LangiumDocument): void {
         for (const fact of facts) {
             for (const { terms: [word] } of fact.phrases) if (ast.isWord(word)) this.doLink({ container: word, property: 'ref', reference: word.ref }, document);
+            const base = baseTermOf(fact)?.word;
+            if (base) this.doLink({ container: base, property: 'ref', reference: base.ref }, document);
             this.linkFacts(fact.body, document);
         }
     }

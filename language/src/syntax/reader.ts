@@ -1,5 +1,5 @@
 import type { AstNode, LangiumCoreServices, LangiumParser, ParseResult, ParserOptions, Reference } from 'langium';
-import { propertiesOf } from '../vocabulary/index.js';
+import { derivesFrom, propertiesOf } from '../vocabulary/index.js';
 import type * as ast from './generated/ast.js';
 import { HotroomLexer } from './lexer.js';
 import { FilePlace, NodePlace, WordPlace } from './places.js';
@@ -97,9 +97,47 @@ class TokenReading {
         const draft: Draft<ast.Phrase> = { $type: 'Phrase', $container: fact, $containerProperty: 'phrases', $containerIndex: index, terms: [] };
         const phrase = made(draft);
         const place = draft.$cstNode = new NodePlace(start, start, phrase);
-        while (this.startsValue()) hold(draft.terms[draft.terms.push(this.range(mayRefer && draft.terms.length === 0)) - 1], phrase, 'terms', draft.terms.length - 1);
+        const mayDerive = index === 0 && derivesFrom(fact.key) !== undefined;
+        while (this.startsValue()) {
+            const before = this.tokens[this.at - 1];
+            const isBase = mayDerive && (draft.terms.length === 2 || draft.terms.length === 3) && before?.image === 'is';
+            hold(draft.terms[draft.terms.push(this.choice(isBase || (mayRefer && draft.terms.length === 0))) - 1], phrase, 'terms', draft.terms.length - 1);
+        }
         place.end = this.endBefore();
         return phrase;
+    }
+
+    private choice(mayRefer: boolean): ast.Expr {
+        const start = this.current?.startOffset ?? 0;
+        if (!this.takeOperator('if')) return this.either(mayRefer);
+        const condition = this.either(false);
+        this.expect('then');
+        const yes = this.choice(false);
+        this.expect('else');
+        const no = this.choice(false);
+        const draft: Draft<ast.Choice> = { $type: 'Choice', condition, yes, no };
+        const node = this.around(draft, condition, 'condition', start);
+        hold(yes, node, 'yes');
+        hold(no, node, 'no');
+        return node;
+    }
+    private expect(word: string): void { if (!this.takeOperator(word)) this.stoppedAt ??= this.current; }
+
+    private either(mayRefer: boolean): ast.Expr {
+        let left = this.both(mayRefer);
+        while (this.takeOperator('or')) left = this.pair<ast.Logic>({ $type: 'Logic', left, operator: 'or', right: this.both(false) }, 'left', 'right');
+        return left;
+    }
+    private both(mayRefer: boolean): ast.Expr {
+        let left = this.comparison(mayRefer);
+        while (this.takeOperator('and')) left = this.pair<ast.Logic>({ $type: 'Logic', left, operator: 'and', right: this.comparison(false) }, 'left', 'right');
+        return left;
+    }
+    private comparison(mayRefer: boolean): ast.Expr {
+        const left = this.range(mayRefer);
+        // The `=` of a `let` divides the name from its value, as a comma divides values.
+        const operator = this.is(this.types.comma) ? undefined : this.takeOperator('=', '!=', '<', '<=', '>', '>=');
+        return operator ? this.pair<ast.Comparison>({ $type: 'Comparison', left, operator: operator as ast.Comparison['operator'], right: this.range(false) }, 'left', 'right') : left;
     }
 
     private range(mayRefer: boolean): ast.Expr {
@@ -124,7 +162,7 @@ class TokenReading {
         return this.pair<ast.Binary>({ $type: 'Binary', left, operator: operator as ast.Binary['operator'], right }, 'left', 'right');
     }
     /** A node of two operands; it reaches from the first to what was read last. */
-    private pair<T extends ast.Range | ast.Size | ast.Binary>(draft: Draft<T>, first: keyof Draft<T> & string, second: keyof Draft<T> & string): T {
+    private pair<T extends ast.Range | ast.Size | ast.Binary | ast.Comparison | ast.Logic>(draft: Draft<T>, first: keyof Draft<T> & string, second: keyof Draft<T> & string): T {
         const node = made(draft);
         const [left, right] = [draft[first] as ast.Expr, draft[second] as ast.Expr];
         draft.$cstNode = new NodePlace(left.$cstNode?.offset ?? 0, this.endBefore(), node);
@@ -140,12 +178,27 @@ class TokenReading {
         return this.around(draft, draft.operand, 'operand', start);
     }
     private group(open: Token): ast.Group {
-        const draft: Draft<ast.Group> = { $type: 'Group', inner: this.sum(false) };
+        const draft: Draft<ast.Group> = { $type: 'Group', inner: this.choice(false) };
         if (this.is(this.types.closeBracket)) this.at++;
         else this.stoppedAt ??= this.current;
         return this.around(draft, draft.inner, 'inner', open.startOffset);
     }
-    private around<T extends ast.Negative | ast.Group>(draft: Draft<T>, inner: ast.Expr, property: string, start: number): T {
+    private call(callee: ast.Word): ast.Call {
+        const draft: Draft<ast.Call> = { $type: 'Call', callee, args: [] };
+        const node = made(draft);
+        const place = draft.$cstNode = new NodePlace(callee.$cstNode?.offset ?? 0, this.endBefore(), node);
+        hold(callee, node, 'callee');
+        while (this.startsValue()) {
+            hold(draft.args[draft.args.push(this.choice(false)) - 1], node, 'args', draft.args.length - 1);
+            if (!this.is(this.types.comma)) break;
+            this.at++;
+        }
+        if (this.is(this.types.closeBracket)) this.at++;
+        else this.stoppedAt ??= this.current;
+        place.end = this.endBefore();
+        return node;
+    }
+    private around<T extends ast.Negative | ast.Group | ast.Choice>(draft: Draft<T>, inner: ast.Expr, property: string, start: number): T {
         const node = made(draft);
         draft.$cstNode = new NodePlace(start, this.endBefore(), node);
         hold(inner, node, property);
@@ -158,7 +211,12 @@ class TokenReading {
         if (token) {
             this.at++;
             switch (token.tokenType) {
-                case types.word: return this.word(token, mayRefer);
+                case types.word: {
+                    const word = this.word(token, mayRefer);
+                    if (!this.is(types.callOpen)) return word;
+                    this.at++;
+                    return this.call(word);
+                }
                 case types.length: case types.quantity: case types.number: return leaf<ast.Literal>({ $type: 'Literal', text: token.image }, token);
                 case types.text: return leaf<ast.Text>({ $type: 'Text', text: token.image }, token);
                 case types.date: return leaf<ast.DateLiteral>({ $type: 'DateLiteral', text: token.image }, token);
@@ -207,7 +265,7 @@ class TokenReading {
         const { tokenType } = token;
         const { types } = this;
         return tokenType === types.word || tokenType === types.length || tokenType === types.quantity || tokenType === types.number || tokenType === types.text || tokenType === types.date
-            || token.image === '(' || token.image === '-';
+            || token.image === '(' || token.image === '-' || token.image === 'if';
     }
 }
 

@@ -22,7 +22,11 @@ export function readSegment(tokens: readonly Token[], start: number, types: Toke
         if (token.tokenType === types.closeBrace) return { segment: { tokens: found, end: 'close', endToken: token }, next: i + 1 };
         if (token.tokenType === types.lineEnd) {
             if (found.length === 0) continue;
-            if (lineGoesOn(tokens, found, depth, i, types, openKinds)) continue;
+            if (lineGoesOn(tokens, found, depth, i, types, openKinds)) {
+                // Blank lines inside are asked about once.
+                while (tokens[i + 1]?.tokenType === types.lineEnd && tokens[i + 1]?.image !== ';') i++;
+                continue;
+            }
             return { segment: { tokens: found, end: 'line', endToken: token }, next: i + 1 };
         }
         if (token.image === '(') depth++;
@@ -44,15 +48,15 @@ function lineGoesOn(tokens: readonly Token[], found: readonly Token[], depth: nu
     if (!next || next.tokenType === types.closeBrace || next.tokenType === types.openBrace) return false;
     if (!isWordLike(next, types)) return true;
     // An open bracket that nobody closed ends at the next line that starts with a word.
-    if (!isAfterComma && !/^[-+*/(]$/.test(last)) return false;
+    if (!isAfterComma && !/^(?:[-+*/(]|[<>]=?|!?=)$/.test(last)) return false;
     const following = tokens[i + 1];
     return !(openKinds.some(kind => beginsFact(kind, next.image)) && following !== undefined && following.image !== ',' && following.tokenType !== types.lineEnd);
 }
 
-/** The header on the line before a brace that stands alone, when it is a block that still lacks its brace. */
-export function headerBefore(tokens: readonly Token[], brace: Token, context: string, types: TokenTypes): readonly Token[] | undefined {
+/** The header on the line before the brace at an index that stands alone, when it is a block that still lacks its brace. */
+export function headerBefore(tokens: readonly Token[], brace: number, context: string, types: TokenTypes): readonly Token[] | undefined {
     const header: Token[] = [];
-    let at = tokens.indexOf(brace) - 1;
+    let at = brace - 1;
     while (tokens[at]?.tokenType === types.lineEnd) at--;
     for (; at >= 0; at--) {
         const token = tokens[at];

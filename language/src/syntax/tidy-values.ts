@@ -1,26 +1,33 @@
 import type { SyntaxProblem } from './problem.js';
-import { endOf, insertedToken, isWordLike, touches, withType, type Token, type TokenTypes } from './token-list.js';
+import { propertyKinds } from './property-kinds.js';
+import { endOf, firstAtOrAfter, insertedToken, isLength, isWordLike, startOf, touches, withType, type Token, type TokenTypes } from './token-list.js';
 
 type Report = (problem: Omit<SyntaxProblem, 'damages'>) => void;
 
 /**
  * Second pass, the values of one fact: operators have a value on both sides, commas stand between values, brackets are in balance.
- * What breaks that is left out with one report for the whole fact, so the grammar never meets it. Also decides whether `x` and `to` are
- * operators or names, which only their neighbours tell.
+ * What breaks that is left out with one report for the whole fact, so the grammar never meets it. Also decides whether `x`, `to`, `and`, `or`, `if`,
+ * `then` and `else` are operators or names, which only their neighbours tell.
  * @param tokens what stands behind the key of a fact, up to its brace or line end
  * @param key the key itself
  */
 export function tidyValues(key: Token, tokens: readonly Token[], types: TokenTypes, report: Report): Token[] {
-    const reader = new ValueReader(key, tokens, types, report);
-    return reader.read();
+    return new ValueReader(key, tokens, types, report).read();
 }
+
+const comparisons: ReadonlySet<string> = new Set(['=', '!=', '<', '<=', '>', '>=']);
+const isComparison = (token: Token): boolean => comparisons.has(token.image);
 
 class ValueReader {
     private at = 0;
     private readonly out: Token[] = [];
     private isReported = false;
+    /** Whether the next `=` gives a `let` its value, and so compares nothing. */
+    private givesName: boolean;
 
-    constructor(private readonly key: Token, private readonly tokens: readonly Token[], private readonly types: TokenTypes, private readonly report: Report) {}
+    constructor(private readonly key: Token, private readonly tokens: readonly Token[], private readonly types: TokenTypes, private readonly report: Report) {
+        this.givesName = key.image === 'let';
+    }
 
     read(): Token[] {
         let termsInPhrase = 0;
@@ -28,9 +35,10 @@ class ValueReader {
         while (this.at < this.tokens.length) {
             const token = this.current();
             if (!token) break;
-            if (token.image === ',') {
+            if (token.image === ',' || (token.image === '=' && this.givesName && termsInPhrase === 1)) {
+                this.givesName = false;
                 if (termsInPhrase === 0) this.once('value-missing', token, comma ? 'A value is missing between these commas.' : `A value is missing before this comma.`);
-                else comma = token;
+                else comma = withType(token, this.types.comma);
                 termsInPhrase = 0;
                 this.at++;
                 continue;
@@ -41,11 +49,80 @@ class ValueReader {
                 continue;
             }
             if (comma) { this.out.push(comma); comma = undefined; }
-            this.range();
+            this.choice();
             termsInPhrase++;
         }
-        if (comma) this.once('value-missing', comma, 'A value is missing after this comma. Add it, or take the comma away.');
+        if (comma) this.once('value-missing', comma, comma.image === '=' ? 'A value is missing after ‘=’.' : 'A value is missing after this comma. Add it, or take the comma away.');
         return this.out;
+    }
+
+    /** `if … then … else …` where all three words and their values are there; otherwise the words are names. */
+    private choice(): void {
+        const word = this.current();
+        if (word?.image !== 'if' || !this.startsValue(this.peek(1)) || !this.aheadIs('then')) { this.either(); return; }
+        this.out.push(word);
+        this.at++;
+        this.either();
+        if (!this.branch(word, 'then', () => { this.either(); })) return;
+        this.branch(word, 'else', () => { this.choice(); });
+    }
+    /** One branch of a choice; what is missing is reported and the choice is filled up, so that it stands whole before the grammar. */
+    private branch(start: Token, name: 'then' | 'else', read: () => void): boolean {
+        const word = this.current();
+        const isThere = word?.image === name;
+        if (isThere) {
+            this.out.push(word);
+            this.at++;
+            if (this.startsValue(this.current())) { read(); return true; }
+        } else {
+            this.out.push({ ...insertedToken(this.types.word, this.out.at(-1) ?? start), tokenType: this.types[name], tokenTypeIdx: this.types[name].tokenTypeIdx ?? 0, image: name });
+        }
+        this.once('value-missing', word ?? start, isThere ? `A value is missing after ‘${name}’.` : `‘if’ has no ‘${name}’. A choice is written if … then … else …`);
+        this.out.push(insertedToken(this.types.word, this.out.at(-1) ?? start));
+        if (name === 'then' && this.current()?.image !== 'else') {
+            this.out.push(...['else'].map(() => ({ ...insertedToken(this.types.else, this.out.at(-1) ?? start), image: 'else' })), insertedToken(this.types.word, this.out.at(-1) ?? start));
+            return false;
+        }
+        return name === 'then';
+    }
+    /** Whether this word stands further on among these values, outside of brackets that open on the way. */
+    private aheadIs(name: string): boolean {
+        let depth = 0;
+        for (let i = this.at + 1; i < this.tokens.length; i++) {
+            const token = this.tokens[i];
+            if (!token) break;
+            if (token.image === '(') depth++;
+            else if (token.image === ')' && --depth < 0) return false;
+            else if (depth === 0 && token.image === name) return true;
+        }
+        return false;
+    }
+
+    private either(): void {
+        this.both();
+        this.chain('or', () => { this.both(); });
+    }
+    private both(): void {
+        this.comparison();
+        this.chain('and', () => { this.comparison(); });
+    }
+    private chain(name: string, read: () => void): void {
+        for (let word = this.current(); word?.image === name && this.startsValue(this.peek(1)); word = this.current()) {
+            this.out.push(word);
+            this.at++;
+            read();
+        }
+    }
+    private comparison(): void {
+        this.range();
+        const operator = this.current();
+        if (!operator || !isComparison(operator) || (operator.image === '=' && this.givesName)) return;
+        if (!this.operatorWithValue(operator)) return;
+        this.range();
+        const again = this.current();
+        if (!again || !isComparison(again)) return;
+        this.once('part-out-of-place', again, `Two values are compared at a time. Join two comparisons by and.`);
+        while (this.current() && !/^[,)]$/.test(this.current()?.image ?? '')) this.at++;
     }
 
     private range(): void {
@@ -101,6 +178,8 @@ class ValueReader {
         if (sign?.image === '-') {
             this.out.push(sign);
             this.at++;
+            const figure = this.current();
+            if (figure && isLength(figure, this.types) && propertyKinds(this.key.image).takesLength && !/^[-+*/]$/.test(this.peek(1)?.image ?? '')) this.negative(sign, figure);
         }
         this.atom();
     }
@@ -124,6 +203,8 @@ class ValueReader {
                 this.once('value-missing', dot, `A name is missing after ‘${token.image}.’.`);
             }
         }
+        const open = this.current();
+        if (open?.image === '(' && touches(this.tokens[this.at - 1] ?? token, open)) this.call(token, open);
     }
 
     private group(open: Token): void {
@@ -135,7 +216,7 @@ class ValueReader {
             return;
         }
         this.out.push(open);
-        this.sum();
+        this.choice();
         const extra = this.current();
         if (extra && extra.image !== ')') {
             this.once(extra.image === ',' ? 'bracket-not-closed' : 'part-out-of-place', extra.image === ',' ? open : extra,
@@ -152,19 +233,50 @@ class ValueReader {
         }
     }
 
+    /** The bracket after a name: values divided by commas, and the closing bracket. */
+    private call(name: Token, open: Token): void {
+        this.out.push(withType(open, this.types.callOpen));
+        this.at++;
+        let comma: Token | undefined;
+        let count = 0;
+        while (this.at < this.tokens.length && this.current()?.image !== ')') {
+            const token = this.current();
+            if (!token) break;
+            if (this.startsValue(token) && (count === 0 || comma)) {
+                if (comma) this.out.push(comma);
+                comma = undefined;
+                this.choice();
+                count++;
+                continue;
+            }
+            this.at++;
+            if (token.image === ',' && count > 0 && !comma) comma = token;
+            else if (token.image === ',') this.once('value-missing', token, 'A value is missing before this comma.');
+            else if (this.startsValue(token)) this.once('part-out-of-place', token, `‘${token.image}’ does not belong here. Values in brackets are divided by commas.`);
+            else this.complainOfStart(token);
+        }
+        if (comma) this.once('value-missing', comma, 'A value is missing after this comma. Add it, or take the comma away.');
+        const close = this.current();
+        if (close) { this.out.push(close); this.at++; return; }
+        this.once('bracket-not-closed', open, `The bracket after ${name.image} is not closed. Add ).`);
+        this.out.push(insertedToken(this.types.closeBracket, this.out.at(-1) ?? open));
+    }
+
     private complainOfStart(token: Token): void {
+        if (token.image === '=') { this.once('unexpected-character', token, `‘=’ compares two values. A fact is a word and then its value, such as top 37".`); return; }
         if (token.image === ')') this.once('bracket-without-partner', token, 'This bracket was never opened. Remove it.');
         else if (token.image === '.') this.once('part-out-of-place', token, 'A point joins two names and stands right between them.');
         else this.once('value-missing', token, `A value is missing before ‘${token.image}’.`);
     }
 
     private checkSpacing(minus: Token): void {
-        const before = this.tokens[this.tokens.indexOf(minus) - 1] ?? this.key;
+        const before = this.tokens[this.indexOf(minus) - 1] ?? this.key;
         const after = this.current();
         if (!after) return;
         const isLeft = touches(before, minus);
         const isRight = touches(minus, after);
         if (!isLeft && !isRight) return;
+        if (!isLeft && this.isWordLike(before) && propertyKinds(this.key.image).takesPlace && isLength(after, this.types)) { this.negative(minus, after); return; }
         if (this.isReported) return;
         this.isReported = true;
         this.report({
@@ -174,11 +286,18 @@ class ValueReader {
         });
     }
 
+    /** Nothing on a drawing is shorter than nothing; what was meant instead is not known. */
+    private negative(sign: Token, figure: Token): void {
+        if (this.isReported) return;
+        this.isReported = true;
+        this.report({ id: 'negative-length', start: sign.startOffset, end: endOf(figure), message: `-${figure.image} is negative; a length of 0 or more is needed. Write it without the sign, and a distance from the side it is measured from.` });
+    }
+
     private startsValue(token: Token | undefined, { isAfterOperator = false } = {}): boolean {
         if (!token) return false;
         if (token.image === '(') return true;
         if (token.image === '-') {
-            const next = this.tokens[this.tokens.indexOf(token) + 1];
+            const next = this.tokens[this.indexOf(token) + 1];
             return next !== undefined && next.image !== '-' && !isAfterOperator && this.startsValue(next);
         }
         return this.isWordLike(token) || token.tokenType === this.types.text || token.tokenType === this.types.length
@@ -188,6 +307,7 @@ class ValueReader {
     private isWordLike(token: Token): boolean {
         return isWordLike(token, this.types);
     }
+    private indexOf(token: Token): number { return firstAtOrAfter(this.tokens, token.startOffset, startOf); }
     private current(): Token | undefined { return this.tokens[this.at]; }
     private peek(ahead: number): Token | undefined { return this.tokens[this.at + ahead]; }
 

@@ -1,7 +1,7 @@
 import type { LexerResult } from 'langium';
 import { units } from '../core/quantity.js';
 import type { SyntaxProblem } from './problem.js';
-import { endOf, touches, withType, type Token, type TokenTypes } from './token-list.js';
+import { endOf, touches, type Token, type TokenTypes } from './token-list.js';
 
 type Report = (problem: Omit<SyntaxProblem, 'damages'>) => void;
 
@@ -13,25 +13,16 @@ type Report = (problem: Omit<SyntaxProblem, 'damages'>) => void;
 export function tidyWords(raw: readonly Token[], errors: LexerResult['errors'], text: string, types: TokenTypes, report: Report): { readonly tokens: Token[]; readonly damaged: readonly number[] } {
     const damaged: number[] = [];
     const dropped = reportCharacters(errors, text, report, damaged);
-    const kept = raw.filter(token => !dropped.some(range => range.start <= token.startOffset && token.startOffset < range.end));
+    let at = 0;
+    const kept = dropped.length === 0 ? raw : raw.filter(({ startOffset }) => {
+        while ((dropped[at]?.end ?? Infinity) <= startOffset) at++;
+        return startOffset < (dropped[at]?.start ?? Infinity);
+    });
     const tokens: Token[] = [];
     for (let i = 0; i < kept.length; i++) {
         const token = kept[i];
         if (!token) continue;
         const next = kept[i + 1];
-        const after = kept[i + 2];
-        reportCurly(token, types, report);
-        if (next && after && next.image === ',' && isFigure(token, types) && isFigure(after, types) && touches(token, next) && touches(next, after) && /^\d+$/.test(token.image)) {
-            const written = `${token.image},${after.image}`;
-            report({
-                id: 'decimal-comma', start: token.startOffset, end: endOf(after),
-                message: `${written} has a decimal comma; the decimal mark is a point. Write ${token.image}.${after.image}.`,
-                fix: { title: `Write ${token.image}.${after.image}`, edits: [{ start: next.startOffset, end: endOf(next), newText: '.' }] },
-            });
-            tokens.push({ ...withType(after, after.tokenType), image: `${token.image}.${after.image}`, startOffset: token.startOffset, startColumn: token.startColumn ?? 1 });
-            i += 2;
-            continue;
-        }
         if (next && token.tokenType === types.length && /['\u2019\u2018\u2032]$/.test(token.image) && next.tokenType === types.number && gapIsSmall(token, next)) {
             report({
                 id: 'inch-mark-missing', start: token.startOffset, end: endOf(next),
@@ -39,7 +30,7 @@ export function tidyWords(raw: readonly Token[], errors: LexerResult['errors'], 
                 fix: { title: `Write ${token.image}${next.image}"`, edits: [{ start: endOf(next), end: endOf(next), newText: '"' }] },
             });
             const image = `${token.image}${text.slice(endOf(token), next.startOffset)}${next.image}`;
-            tokens.push({ ...token, image, endOffset: token.startOffset + image.length - 1 });
+            tokens.push({ ...token, image, endOffset: endOf(next) - 1 });
             damaged.push(token.startOffset);
             i += 1;
             continue;
@@ -59,43 +50,35 @@ export function tidyWords(raw: readonly Token[], errors: LexerResult['errors'], 
     return { tokens, damaged };
 }
 
-const isFigure = (token: Token, types: TokenTypes): boolean =>
-    token.tokenType === types.number || token.tokenType === types.quantity || token.tokenType === types.length;
 const gapIsSmall = (a: Token, b: Token): boolean => b.startOffset - endOf(a) <= 1;
-
-function reportCurly(token: Token, types: TokenTypes, report: Report): void {
-    if (token.tokenType !== types.length || !/[\u2018\u2019\u201c\u201d]/.test(token.image)) return;
-    const straight = token.image.replace(/[\u2018\u2019]/g, '\'').replace(/[\u201c\u201d]/g, '"');
-    report({
-        id: 'curly-quote', start: token.startOffset, end: endOf(token),
-        message: `${token.image} has the curly quotes of a word processor. Write ${straight}.`,
-        fix: { title: `Write ${straight}`, edits: [{ start: token.startOffset, end: endOf(token), newText: straight }] },
-    });
-}
 
 /** Reports what the lexer could not read, one message a line; an open quote takes the rest of its line with it. */
 function reportCharacters(errors: LexerResult['errors'], text: string, report: Report, damaged: number[]): { start: number; end: number }[] {
     const ranges: { start: number; end: number }[] = [];
+    /** Where the line ends on which something was reported: later odd characters of it have the same cause. */
+    let reportedUntil = -1;
+    let passedUntil = -1;
     for (const { offset, length } of errors) {
-        if (ranges.some(range => range.start <= offset && offset < range.end)) continue;
+        if (offset < passedUntil) continue;
+        if (offset < reportedUntil) { ranges.push({ start: offset, end: offset + length }); continue; }
         const lineEnd = endOfLine(text, offset);
         const piece = text.slice(offset, offset + length);
         damaged.push(offset);
-        if (/^["\u201c\u201d]/.test(piece)) {
+        reportedUntil = lineEnd;
+        if (/^["\u201c-\u201f\u00ab\u00bb]/.test(piece)) {
+            const isStraight = piece.startsWith('"');
             const end = offset + text.slice(offset, lineEnd).trimEnd().length;
             report({
                 id: 'text-not-closed', start: offset, end,
-                message: 'This text is not closed. A text ends with " on the line it begins on.',
-                fix: { title: 'Close the text at the end of the line', edits: [{ start: end, end, newText: '"' }] },
+                message: isStraight ? 'This text is not closed. A text ends with " on the line it begins on.' : `This text begins with ${piece[0] ?? ''} and is not closed. A text stands between two straight quotes (") on one line.`,
+                ...(isStraight && { fix: { title: 'Close the text at the end of the line', edits: [{ start: end, end, newText: '"' }] } }),
             });
             ranges.push({ start: offset, end: lineEnd });
+            passedUntil = lineEnd;
         } else {
             const end = Math.min(offset + length, lineEnd);
             report({ id: 'unexpected-character', start: offset, end: Math.max(end, offset + 1), message: characterMessage(piece.trim() || piece) });
-            // Later odd characters of the same line have the same cause.
             ranges.push({ start: offset, end });
-            const rest = errors.filter(error => error.offset > offset && error.offset < lineEnd);
-            for (const other of rest) ranges.push({ start: other.offset, end: other.offset + other.length });
         }
     }
     return ranges;
@@ -105,11 +88,14 @@ function characterMessage(piece: string): string {
     if (piece.startsWith('=') || piece.startsWith(':')) return `‘${piece[0] ?? ''}’ is not used in a fact. Write the word and then its value, such as top 37".`;
     if (piece.startsWith('#') || piece.startsWith('/*')) return `‘${piece}’ is not used here. A remark begins with //.`;
     if (piece.startsWith('\'')) return '‘\'’ is the foot mark and stands right behind a figure. A text stands in ".';
-    if (piece.startsWith('\u00d7')) return '‘\u00d7’ is not used in a size. Write x between spaces, such as 8" x 4".';
+    if (/^[\u2010-\u2015\u2212]/.test(piece)) return `‘${piece}’ is a dash; a hyphen is needed. Write - between spaces to subtract, and without spaces to join.`;
+    if (/^[\u00b0\u00ba\u02da\u2103\u2109]/.test(piece)) return `‘${piece}’ is not used here; a temperature is written with its scale. Write 68 degF or 20 degC.`;
+    if (/^[\u2018-\u201b]/.test(piece)) return `‘${piece}’ is not used here; a text stands in straight quotes ("), and a foot mark right behind a figure.`;
     return `‘${piece}’ is not used in this language. Remove it, or put it in a text in quotes.`;
 }
 
+const lineEnds = /[\r\n]/g;
 export function endOfLine(text: string, offset: number): number {
-    const match = /[\r\n]/.exec(text.slice(offset));
-    return match ? offset + match.index : text.length;
+    lineEnds.lastIndex = offset;
+    return lineEnds.exec(text)?.index ?? text.length;
 }

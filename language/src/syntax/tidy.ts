@@ -1,10 +1,11 @@
 import { nearestName } from '../core/nearest.js';
 import { beginsFact, blocksIn, definitionOf, isBlockKind, propertiesOf, type BlockKind } from '../vocabulary/index.js';
+import { overlongFact } from './limits.js';
 import type { SyntaxProblem } from './problem.js';
 import { headerBefore, readSegment, type Segment } from './segments.js';
 import { keysOfBody, kindToldByBody } from './told-by-body.js';
 import { tidyValues } from './tidy-values.js';
-import { endOf, insertedToken, isWordLike, withImage, withType, type Token, type TokenTypes } from './token-list.js';
+import { endOf, firstAtOrAfter, insertedToken, isWordLike, startOf, withImage, withType, type Token, type TokenTypes } from './token-list.js';
 
 /** A block that is open while the list is read. */
 interface Open {
@@ -21,7 +22,7 @@ interface Open {
  * line costs that line only. Missing braces are found by the vocabulary (a fact that cannot stand here but could one block further out) and by
  * indentation, but only while the braces of the file are out of balance: a badly indented sound file is never touched.
  */
-export function tidyStructure(tokens: readonly Token[], damagedAt: readonly number[], types: TokenTypes): { readonly tokens: Token[]; readonly problems: SyntaxProblem[]; readonly damaged: ReadonlySet<number> } {
+export function tidyStructure(tokens: readonly Token[], damagedAt: readonly number[], types: TokenTypes): { readonly tokens: Token[]; readonly problems: SyntaxProblem[]; readonly damaged: ReadonlySet<number>; readonly overlong?: SyntaxProblem } {
     return new Structure(tokens, damagedAt, types).read();
 }
 
@@ -36,11 +37,13 @@ class Structure {
         this.surplus = tokens.reduce((n, t) => n + (t.tokenType === types.openBrace ? 1 : t.tokenType === types.closeBrace ? -1 : 0), 0);
     }
 
-    read(): { tokens: Token[]; problems: SyntaxProblem[]; damaged: ReadonlySet<number> } {
+    read(): { tokens: Token[]; problems: SyntaxProblem[]; damaged: ReadonlySet<number>; overlong?: SyntaxProblem } {
         let at = 0;
         let last: Segment | undefined;
         while (at < this.tokens.length) {
             const { segment, next } = readSegment(this.tokens, at, this.types, this.stack.map(open => open.kind));
+            const overlong = overlongFact(segment.tokens);
+            if (overlong) return { tokens: [], problems: [], damaged: this.damaged, overlong };
             this.place(segment);
             at = next;
             if (segment.tokens.length > 0 || segment.end === 'open') last = segment;
@@ -70,13 +73,13 @@ class Structure {
         if (!beginsFact(context, key.image)) return [tokens];
         const property = propertiesOf(context).get(key.image)?.property;
         const isHeader = segment.end === 'open' && isBlockKind(key.image) && !property;
-        if (isHeader) return [tokens];
+        if (isHeader || key.image === 'waive') return [tokens];
         for (let i = 2; i < tokens.length; i++) {
             const token = tokens[i];
             const before = tokens[i - 1];
             if (!token || !before || !this.isWord(token) || !beginsFact(context, token.image)) continue;
             if (property?.type.choices?.includes(token.image) || property?.type.refersTo) continue;
-            if (/^[-+*/(,.]$/.test(before.image) || tokens[i + 1]?.image === '.' || before.image === 'from' || i + 1 >= tokens.length) continue;
+            if (/^(?:[-+*/(,.]|[<>]=?|!?=|and|or|if|then|else)$/.test(before.image) || tokens[i + 1]?.image === '.' || before.image === 'from' || i + 1 >= tokens.length) continue;
             if (!property && isBlockKind(key.image)) continue;
             this.report('two-facts-on-one-line', token, [],
                 `‘${token.image}’ begins a fact of its own. Put it on its own line or after a semicolon.`,
@@ -126,13 +129,14 @@ class Structure {
         if (!key || beginsFact(this.context, key.image)) return undefined;
         const kinds = blocksIn(this.context);
         const meant = kinds.find(one => one === nearestName(key.image, kinds));
-        const inside = keysOfBody(this.tokens, tokens.at(-1), this.types);
+        const after = this.indexAfter(tokens.at(-1));
+        const inside = keysOfBody(this.tokens, after, this.types);
         if (meant !== undefined && 2 * inside.filter(word => beginsFact(meant, word)).length >= inside.length) {
             this.report('unknown-word', key, [], `‘${key.image}’ is not known ${this.context === 'file' ? 'at the top of a file' : `in a ${this.context.replaceAll('_', ' ')}`}. Is ${meant} meant?`,
                 { title: `Write ${meant}`, edits: [{ start: key.startOffset, end: endOf(key), newText: meant }] });
             return [withImage(key, this.types.word, meant), ...rest];
         }
-        const kind = kindToldByBody(this.tokens, tokens.at(-1), this.context, this.types);
+        const kind = kindToldByBody(this.tokens, after, this.context, this.types);
         if (!kind) return undefined;
         this.report('kind-missing', key, [], `‘${key.image}’ does not say what it is. Put ${kind} before it.`,
             { title: `Put ${kind} before it`, edits: [{ start: key.startOffset, end: key.startOffset, newText: `${kind} ` }] });
@@ -152,8 +156,8 @@ class Structure {
     /** Whether one of the fact's own words is damaged, or something after them that belongs to no later word. */
     private holdsDamage(tokens: readonly Token[], key: Token): boolean {
         const end = endOf(tokens.at(-1) ?? key);
-        const following = this.tokens[firstAtOrAfter(this.tokens, end)]?.startOffset ?? Infinity;
-        return this.damagedAt.some(offset => (offset >= key.startOffset && offset < following) || tokens.some(token => token.startOffset === offset));
+        const following = this.tokens[firstAtOrAfter(this.tokens, end, startOf)]?.startOffset ?? Infinity;
+        return (this.damagedAt[firstAtOrAfter(this.damagedAt, key.startOffset, offset => offset)] ?? Infinity) < following;
     }
 
     private readonly damaged = new Set<number>();
@@ -203,8 +207,10 @@ class Structure {
         const { key: header } = this.top;
         return header !== undefined && lineOf(header) < lineOf(key) && columnOf(key) <= columnOf(header) && this.isFirstOnLine(header);
     }
+    private indexOf(token: Token): number { return firstAtOrAfter(this.tokens, token.startOffset, startOf); }
+    private indexAfter(token: Token | undefined): number { return token ? firstAtOrAfter(this.tokens, endOf(token), startOf) : 0; }
     private isFirstOnLine(token: Token): boolean {
-        const before = this.tokens[firstAtOrAfter(this.tokens, token.startOffset) - 1];
+        const before = this.tokens[this.indexOf(token) - 1];
         return before === undefined || before.tokenType === this.types.lineEnd;
     }
 
@@ -245,7 +251,7 @@ class Structure {
 
     private openWithoutHeader(brace: Token | undefined): void {
         if (!brace) return;
-        const header = headerBefore(this.tokens, brace, this.context, this.types);
+        const header = headerBefore(this.tokens, this.indexOf(brace), this.context, this.types);
         if (header) {
             this.report('brace-on-its-own-line', brace, [], `The { of a block stands on the line of its header.`,
                 { title: 'Move { to the header', edits: [{ start: endOf(header.at(-1) ?? brace), end: endOf(brace), newText: ' {' }] });
@@ -253,8 +259,7 @@ class Structure {
             this.push({ kind: header[0]?.image ?? '', key: header[0], header, isDropped: false });
             return;
         }
-        const before = this.tokens[this.tokens.indexOf(brace) - 1];
-        const kind = kindToldByBody(this.tokens, before, this.context, this.types);
+        const kind = kindToldByBody(this.tokens, this.indexOf(brace), this.context, this.types);
         if (kind && definitionOf(kind).name !== 'required') {
             this.report('kind-missing', brace, [], `This block does not say what it is. Put ${kind} before {.`, { title: `Put ${kind} before it`, edits: [{ start: brace.startOffset, end: brace.startOffset, newText: `${kind} ` }] });
             this.openBlock([withImage(brace, this.types.word, kind)], brace);
@@ -301,16 +306,6 @@ class Structure {
     private report(id: SyntaxProblem['id'], token: Token, damages: readonly number[], message: string, fix?: SyntaxProblem['fix'], end = Math.max(endOf(token), token.startOffset + 1)): void {
         this.problems.push({ id, message, start: token.startOffset, end, damages, ...(fix && { fix }) });
     }
-}
-
-/** Index of the first token at or after an offset; the tokens stand in the order of the text. */
-function firstAtOrAfter(tokens: readonly Token[], offset: number): number {
-    let [low, high] = [0, tokens.length];
-    while (low < high) {
-        const middle = (low + high) >>> 1;
-        if ((tokens[middle]?.startOffset ?? Infinity) < offset) low = middle + 1; else high = middle;
-    }
-    return low;
 }
 
 const columnOf = (token: Token): number => token.startColumn ?? 1;

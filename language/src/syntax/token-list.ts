@@ -1,4 +1,5 @@
 import type { LexerResult } from 'langium';
+import { lengthUnits } from '../core/quantity.js';
 
 export type Token = LexerResult['tokens'][number];
 export type TokenType = Token['tokenType'];
@@ -7,12 +8,30 @@ export type TokenType = Token['tokenType'];
 export interface TokenTypes {
     readonly word: TokenType; readonly text: TokenType; readonly length: TokenType; readonly quantity: TokenType; readonly number: TokenType;
     readonly date: TokenType; readonly lineEnd: TokenType; readonly openBrace: TokenType; readonly closeBrace: TokenType;
-    readonly closeBracket: TokenType; readonly comma: TokenType;
+    readonly closeBracket: TokenType; readonly comma: TokenType; readonly callOpen: TokenType; readonly then: TokenType; readonly else: TokenType;
 }
 
-export const endOf = (token: Token): number => token.startOffset + token.image.length;
-/** A word, or one of the two words that are operators where their neighbours make them so. */
-export const isWordLike = (token: Token, types: TokenTypes): boolean => token.tokenType === types.word || token.image === 'x' || token.image === 'to';
+/** Words that are operators where their neighbours make them so, and names anywhere else. */
+export const operatorWords: ReadonlySet<string> = new Set(['x', 'to', 'and', 'or', 'if', 'then', 'else']);
+
+/** Where a token ends in the text; its image may be another than what was written, which was brought into the signs of the language. */
+export const endOf = (token: Token): number => token.image === '' ? token.startOffset : (token.endOffset ?? token.startOffset + token.image.length - 1) + 1;
+export const startOf = (token: Token): number => token.startOffset;
+/** Index of the first item at or after an offset; the items stand in the order of the text. */
+export function firstAtOrAfter<T>(items: readonly T[], offset: number, placeOf: (item: T) => number): number {
+    let [low, high] = [0, items.length];
+    while (low < high) {
+        const middle = (low + high) >>> 1;
+        const item = items[middle];
+        if (item !== undefined && placeOf(item) < offset) low = middle + 1; else high = middle;
+    }
+    return low;
+}
+/** A word, or one of those that are operators where their neighbours make them so. */
+export const isWordLike = (token: Token, types: TokenTypes): boolean => token.tokenType === types.word || operatorWords.has(token.image);
+/** A figure with a mark or a unit of length. */
+export const isLength = (token: Token, types: TokenTypes): boolean =>
+    token.tokenType === types.length || (token.tokenType === types.quantity && lengthUnits.some(unit => token.image.replace(/^[\d./ \t-]+/, '') === unit));
 export const touches = (left: Token, right: Token): boolean => endOf(left) === right.startOffset;
 
 /** A token of no width, put where the text lacks one. */

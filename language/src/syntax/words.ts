@@ -1,4 +1,4 @@
-import { definitionOf, isBlockKind, propertiesOf } from '../vocabulary/index.js';
+import { definitionOf, derivesFrom, isBlockKind, propertiesOf } from '../vocabulary/index.js';
 import * as ast from './generated/ast.js';
 
 /** The word that names a block (`upper` in `bench upper on back {`), or nothing. */
@@ -26,9 +26,13 @@ export const propertyOf = (fact: ast.Fact): ReturnType<ReturnType<typeof propert
  * references: otherwise one edit would relink every document that holds any unresolved word.
  */
 export function expectedKinds(word: ast.Word): readonly string[] | undefined {
-    const phrase = word.$container;
+    const called = ast.isCall(word.$container) && word.$container.callee === word;
+    const phrase = ast.isCall(word.$container) && called ? word.$container.$container : word.$container;
     if (!ast.isPhrase(phrase) || word.path.length > 0) return undefined;
     const fact = phrase.$container;
+    const from = derivesFrom(fact.key);
+    if (from !== undefined && baseTermOf(fact)?.word === word) return [from];
+    if (called) return undefined;
     if (fact.braced || phrase.terms[0] !== word) return undefined;
     return propertyOf(fact)?.property.type.refersTo;
 }
@@ -42,4 +46,16 @@ export function usePath(fact: ast.Fact): ast.Text | undefined {
 export const textOf = (node: ast.Text): string => unescape(node.text);
 function unescape(written: string): string {
     return written.slice(1, -1).replace(/\\(.)/g, '$1');
+}
+
+/** What a block is made from: the name behind `is` in its header, and the values in brackets when it has any. */
+export interface BaseTerm { readonly word: ast.Word; readonly term: ast.Expr; readonly args: readonly ast.Expr[] }
+export function baseTermOf(fact: ast.Fact): BaseTerm | undefined {
+    if (derivesFrom(fact.key) === undefined) return undefined;
+    const terms: readonly (ast.Expr | undefined)[] = fact.phrases[0]?.terms ?? [];
+    const at = 1 + (ast.isText(terms[1]) ? 1 : 0);
+    const [is, term] = [terms[at], terms[at + 1]];
+    if (!ast.isWord(is) || is.path.length > 0 || is.ref.$refText !== 'is') return undefined;
+    if (ast.isWord(term) && term.path.length === 0 && term.ref.$refText !== '') return { word: term, term, args: [] };
+    return ast.isCall(term) ? { word: term.callee, term, args: term.args } : undefined;
 }

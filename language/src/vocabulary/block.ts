@@ -23,6 +23,10 @@ export interface BlockDefinition {
     readonly hasTitle?: boolean;
     /** Walls after the word `on` in the header. */
     readonly walls: 'none' | 'one' | 'several' | 'optional';
+    /** Whether it may be made from another of its kind (a job from a series): `is` and a name in the header. */
+    readonly derivesFrom?: string;
+    /** Another kind whose facts and blocks may stand in it too. */
+    readonly like?: string;
     /** Whether a parent may hold more than one. */
     readonly isRepeatable: boolean;
     /** A short body offered by completion; `$1` marks places to fill. */

@@ -1,10 +1,11 @@
-import type { BlockDefinition, Property } from './block.js';
+import { may, type BlockDefinition, type Property } from './block.js';
 import { benchBlocks } from './blocks/benches.js';
 import { catalogueBlocks } from './blocks/catalogue.js';
 import { heaterBlocks } from './blocks/heater.js';
 import { jobBlocks } from './blocks/job.js';
 import { openingBlocks } from './blocks/openings.js';
-import type { ValueType } from './values.js';
+import { isStatement } from './statements.js';
+import { holds, type ValueType } from './values.js';
 
 /**
  * Every block and property of the language, declared once. Lowering, completion, hover, the reference page, the highlighting grammar and
@@ -23,11 +24,18 @@ export const blockKinds = Object.keys(vocabulary) as readonly BlockKind[];
 export const isBlockKind = (word: string): word is BlockKind => Object.hasOwn(vocabulary, word);
 export const definitionOf = (kind: BlockKind): BlockDefinition => vocabulary[kind];
 
+const likeOf = (kind: string): string | undefined => isBlockKind(kind) ? definitionOf(kind).like : undefined;
+/** Whether facts of a job may stand in a block of this kind: a job, a series or a variant. */
+export const isJobLike = (kind: string): boolean => kind === 'job' || likeOf(kind) === 'job';
+/** Blocks of a job that may be left out by a condition. */
+export const mayBeLeftOut = (kind: BlockKind): boolean => definitionOf(kind).standsIn.includes('job') && kind !== 'variant';
+const whenProperty = may(holds, 'The block belongs to the job only where this holds.', { otherwise: 'always' });
+
 const children = new Map<string, readonly BlockKind[]>();
 /** Kinds of block that may stand in a block of kind `parent`, or at the top of a `file`. */
 export function blocksIn(parent: string): readonly BlockKind[] {
     let found = children.get(parent);
-    if (!found) children.set(parent, found = blockKinds.filter(kind => definitionOf(kind).standsIn.includes(parent)));
+    if (!found) children.set(parent, found = blockKinds.filter(kind => definitionOf(kind).standsIn.some(place => place === parent || place === likeOf(parent))));
     return found;
 }
 
@@ -41,6 +49,7 @@ export function propertiesOf(kind: string): ReadonlyMap<string, { readonly key: 
             for (const [key, property] of Object.entries(definitionOf(kind).properties)) {
                 for (const spelling of [key, ...property.aliases ?? []]) map.set(spelling, { key, property });
             }
+            if (mayBeLeftOut(kind)) map.set('when', { key: 'when', property: whenProperty });
         }
         keys.set(kind, found = map);
     }
@@ -49,7 +58,9 @@ export function propertiesOf(kind: string): ReadonlyMap<string, { readonly key: 
 
 /** Whether `word` begins a fact of its own inside a block of kind `parent` (or `file`). */
 export const beginsFact = (parent: string, word: string): boolean =>
-    propertiesOf(parent).has(word) || (isBlockKind(word) && definitionOf(word).standsIn.includes(parent)) || (parent === 'file' && word === 'use');
+    propertiesOf(parent).has(word) || (isBlockKind(word) && blocksIn(parent).includes(word)) || isStatement(parent, word);
 
 /** Kinds that other files may name; everything else is seen in its own job only. */
-export const isShared = (kind: string): boolean => isBlockKind(kind) && definitionOf(kind).standsIn.includes('catalogue');
+export const isShared = (kind: string): boolean => kind === 'series' || (isBlockKind(kind) && definitionOf(kind).standsIn.includes('catalogue') && kind !== 'rule');
+/** The kind of block an `is` in the header of this kind names; catalogue entries are made from others of their kind. */
+export const derivesFrom = (kind: string): string | undefined => !isBlockKind(kind) ? undefined : definitionOf(kind).derivesFrom ?? (isShared(kind) ? kind : undefined);

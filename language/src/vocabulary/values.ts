@@ -1,5 +1,6 @@
 import type { Wall } from '../core/geometry.js';
 import type { Length } from '../core/length.js';
+import type { Value } from '../core/value.js';
 
 /** Figures in SI with the unit in the type; lengths stay exact ticks. */
 export interface Size { readonly width: Length; readonly height: Length }
@@ -19,6 +20,9 @@ export interface Named<K extends string> { readonly name: string; readonly kinds
 export interface Layer<K extends string> { readonly of: Named<K>; readonly thickness: Length }
 export interface CalendarDate { readonly year: number; readonly month: number; readonly day: number }
 
+/** A condition of a house rule: the model gives it the means to be worked out for one job and one thing in it. */
+export interface Condition { readonly text: string }
+
 /** How a value is written, read, described and completed. One entry serves lowering, completion, hover and the reference page. */
 export interface ValueType<T> {
     readonly kind: ValueKind;
@@ -33,7 +37,7 @@ export type ValueKind =
     | 'length' | 'lengths' | 'size' | 'length-range' | 'place' | 'centre-place' | 'wall-lengths'
     | 'number' | 'count' | 'percent' | 'text' | 'date' | 'choice' | 'choices' | 'flag' | 'walls'
     | 'power' | 'voltage' | 'current' | 'mass' | 'temperature' | 'area' | 'volume' | 'time' | 'volume-range'
-    | 'supply' | 'supplies' | 'price' | 'density' | 'reference' | 'references' | 'layer';
+    | 'supply' | 'supplies' | 'price' | 'density' | 'reference' | 'references' | 'layer' | 'value' | 'values' | 'holds' | 'condition';
 
 const type = <T>(kind: ValueKind, words: string, more: Partial<ValueType<T>> = {}): ValueType<T> => ({ kind, words, ...more });
 
@@ -64,6 +68,14 @@ export const supply = type<Supply>('supply', 'a voltage and single_phase or thre
 export const supplies = type<readonly Supply[]>('supplies', 'supplies divided by commas, such as 240 V single_phase, 208 V three_phase', { choices: ['single_phase', 'three_phase'] });
 export const price = type<Price>('price', 'money per ft, m, ft2, m2 or each, such as 1.20 USD per ft', { choices: ['per', 'ft', 'm', 'ft2', 'm2', 'each'] });
 export const density = type<Density>('density', 'a mass per m3 or ft3, such as 350 kg per m3', { choices: ['per', 'm3', 'ft3'] });
+
+/** Any single value; what it has to be is decided by whoever reads it. */
+export const value = type<Value>('value', 'a value, such as 72" or left');
+export const valueList = type<readonly Value[]>('values', 'values divided by commas, such as 60", 72", 84"');
+/** A condition that is worked out where it stands. */
+export const holds = type<boolean>('holds', 'a comparison, such as layout = corner, or yes or no');
+/** A condition that is worked out anew for each thing it is about. */
+export const condition = type<Condition>('condition', 'a comparison, such as bench.top <= 40"');
 
 export const choice = <const C extends readonly string[]>(...choices: C): ValueType<C[number]> =>
     type<C[number]>('choice', choices.length > 1 ? `${choices.slice(0, -1).join(', ')} or ${choices.at(-1)}` : choices.join(), { choices });

@@ -4,8 +4,8 @@ import { createReader } from '../../../language/src/syntax/reader.js';
 import type { HotroomServerServices } from '../services.js';
 
 /**
- * A parser that never throws: a text that breaks the reading (brackets nested by the thousand) reads as an empty file with one problem, and every
- * other file goes on as before.
+ * A parser that never throws. What is too large or nested too deeply is refused by the lexer (limits.ts); should anything else ever break the reading,
+ * the text reads as an empty file with one problem, and every other file goes on as before.
  */
 export function createGuardedParser(services: HotroomServerServices): LangiumParser {
     const parser = createReader(services);
@@ -16,8 +16,8 @@ export function createGuardedParser(services: HotroomServerServices): LangiumPar
         } catch (error) {
             services.editing.log(`Reading a text of ${input.length} characters failed: ${error instanceof Error ? error.stack ?? error.message : String(error)}`);
             const report: ReadingReport = {
-                diagnostics: [], damaged: new Set([-1]),
-                problems: [{ id: 'reading-failed' as never, message: 'This file cannot be read; it is nested too deeply or broken in a way nobody foresaw. Undo the last change.', start: 0, end: Math.min(1, input.length), damages: [-1] }],
+                diagnostics: [], damaged: new Set([-1]), isUnread: true,
+                problems: [{ id: 'reading-failed' as never, message: 'This file cannot be read: something in it was not foreseen. Undo the last change, and please report it with the file.', start: 0, end: Math.min(1, input.length), damages: [-1] }],
             };
             return { ...read<T>('', options), lexerReport: report };
         }

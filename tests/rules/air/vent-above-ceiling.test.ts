@@ -50,7 +50,7 @@ test('a fix keeps the fact it is written with', () => checkFix(rule, `
     vent exhaust on front {
         size      8" x 4"
         from      left 8"
-        below_ceiling -2"
+        below_ceiling 2" - 4"
         air       room
     }
 `, `

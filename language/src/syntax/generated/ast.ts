@@ -13,6 +13,7 @@ export const HotroomTerminals = {
     NUMBER: /[0-9]+(([ \t]+|-)[0-9]+\/[0-9]+|\/[0-9]+|\.[0-9]+)?/,
     STRING: /"([^"\\\r\n]|\\.)*"/,
     ID: /[A-Za-z_][A-Za-z0-9_]*(-[A-Za-z][A-Za-z0-9_]*)*/,
+    CALL_OPEN: /\(\u0000\u0000/,
     NL: /\r?\n|\r|;/,
     WS: /[ \t\u00a0\ufeff]+/,
     COMMENT: /\/\/[^\r\n]*/,
@@ -21,6 +22,7 @@ export const HotroomTerminals = {
 export type HotroomTerminalNames = keyof typeof HotroomTerminals;
 
 export type HotroomKeywordNames =
+    | "!="
     | "("
     | ")"
     | "*"
@@ -29,6 +31,16 @@ export type HotroomKeywordNames =
     | "-"
     | "."
     | "/"
+    | "<"
+    | "<="
+    | "="
+    | ">"
+    | ">="
+    | "and"
+    | "else"
+    | "if"
+    | "or"
+    | "then"
     | "to"
     | "x"
     | "{"
@@ -37,7 +49,7 @@ export type HotroomKeywordNames =
 export type HotroomTokenNames = HotroomTerminalNames | HotroomKeywordNames;
 
 export interface Binary extends langium.AstNode {
-    readonly $container: Binary | Group | Negative | Phrase | Range | Size;
+    readonly $container: Binary | Call | Choice | Comparison | Group | Logic | Negative | Phrase | Range | Size;
     readonly $type: 'Binary';
     left: Expr;
     operator: '*' | '+' | '-' | '/';
@@ -55,8 +67,63 @@ export function isBinary(item: unknown): item is Binary {
     return reflection.isInstance(item, Binary.$type);
 }
 
+export interface Call extends langium.AstNode {
+    readonly $container: Binary | Call | Choice | Comparison | Group | Logic | Negative | Phrase | Range | Size;
+    readonly $type: 'Call';
+    args: Array<Expr>;
+    callee: Word;
+}
+
+export const Call = {
+    $type: 'Call',
+    args: 'args',
+    callee: 'callee'
+} as const;
+
+export function isCall(item: unknown): item is Call {
+    return reflection.isInstance(item, Call.$type);
+}
+
+export interface Choice extends langium.AstNode {
+    readonly $container: Binary | Call | Choice | Comparison | Group | Logic | Negative | Phrase | Range | Size;
+    readonly $type: 'Choice';
+    condition: Expr;
+    no: Expr;
+    yes: Expr;
+}
+
+export const Choice = {
+    $type: 'Choice',
+    condition: 'condition',
+    no: 'no',
+    yes: 'yes'
+} as const;
+
+export function isChoice(item: unknown): item is Choice {
+    return reflection.isInstance(item, Choice.$type);
+}
+
+export interface Comparison extends langium.AstNode {
+    readonly $container: Binary | Call | Choice | Comparison | Group | Logic | Negative | Phrase | Range | Size;
+    readonly $type: 'Comparison';
+    left: Expr;
+    operator: '!=' | '<' | '<=' | '=' | '>' | '>=';
+    right: Expr;
+}
+
+export const Comparison = {
+    $type: 'Comparison',
+    left: 'left',
+    operator: 'operator',
+    right: 'right'
+} as const;
+
+export function isComparison(item: unknown): item is Comparison {
+    return reflection.isInstance(item, Comparison.$type);
+}
+
 export interface DateLiteral extends langium.AstNode {
-    readonly $container: Binary | Group | Negative | Phrase | Range | Size;
+    readonly $container: Binary | Call | Choice | Comparison | Group | Logic | Negative | Phrase | Range | Size;
     readonly $type: 'DateLiteral';
     text: string;
 }
@@ -70,7 +137,7 @@ export function isDateLiteral(item: unknown): item is DateLiteral {
     return reflection.isInstance(item, DateLiteral.$type);
 }
 
-export type Expr = Binary | DateLiteral | Group | Literal | Negative | Range | Size | Text | Word;
+export type Expr = Binary | Call | Choice | Comparison | DateLiteral | Group | Literal | Logic | Negative | Range | Size | Text | Word;
 
 export const Expr = {
     $type: 'Expr'
@@ -116,7 +183,7 @@ export function isFile(item: unknown): item is File {
 }
 
 export interface Group extends langium.AstNode {
-    readonly $container: Binary | Group | Negative | Phrase | Range | Size;
+    readonly $container: Binary | Call | Choice | Comparison | Group | Logic | Negative | Phrase | Range | Size;
     readonly $type: 'Group';
     inner: Expr;
 }
@@ -131,7 +198,7 @@ export function isGroup(item: unknown): item is Group {
 }
 
 export interface Literal extends langium.AstNode {
-    readonly $container: Binary | Group | Negative | Phrase | Range | Size;
+    readonly $container: Binary | Call | Choice | Comparison | Group | Logic | Negative | Phrase | Range | Size;
     readonly $type: 'Literal';
     text: string;
 }
@@ -145,8 +212,27 @@ export function isLiteral(item: unknown): item is Literal {
     return reflection.isInstance(item, Literal.$type);
 }
 
+export interface Logic extends langium.AstNode {
+    readonly $container: Binary | Call | Choice | Comparison | Group | Logic | Negative | Phrase | Range | Size;
+    readonly $type: 'Logic';
+    left: Expr;
+    operator: 'and' | 'or';
+    right: Expr;
+}
+
+export const Logic = {
+    $type: 'Logic',
+    left: 'left',
+    operator: 'operator',
+    right: 'right'
+} as const;
+
+export function isLogic(item: unknown): item is Logic {
+    return reflection.isInstance(item, Logic.$type);
+}
+
 export interface Negative extends langium.AstNode {
-    readonly $container: Binary | Group | Negative | Phrase | Range | Size;
+    readonly $container: Binary | Call | Choice | Comparison | Group | Logic | Negative | Phrase | Range | Size;
     readonly $type: 'Negative';
     operand: Expr;
 }
@@ -176,7 +262,7 @@ export function isPhrase(item: unknown): item is Phrase {
 }
 
 export interface Range extends langium.AstNode {
-    readonly $container: Binary | Group | Negative | Phrase | Range | Size;
+    readonly $container: Binary | Call | Choice | Comparison | Group | Logic | Negative | Phrase | Range | Size;
     readonly $type: 'Range';
     from: Expr;
     to: Expr;
@@ -193,7 +279,7 @@ export function isRange(item: unknown): item is Range {
 }
 
 export interface Size extends langium.AstNode {
-    readonly $container: Binary | Group | Negative | Phrase | Range | Size;
+    readonly $container: Binary | Call | Choice | Comparison | Group | Logic | Negative | Phrase | Range | Size;
     readonly $type: 'Size';
     height: Expr;
     width: Expr;
@@ -210,7 +296,7 @@ export function isSize(item: unknown): item is Size {
 }
 
 export interface Text extends langium.AstNode {
-    readonly $container: Binary | Group | Negative | Phrase | Range | Size;
+    readonly $container: Binary | Call | Choice | Comparison | Group | Logic | Negative | Phrase | Range | Size;
     readonly $type: 'Text';
     text: string;
 }
@@ -225,7 +311,7 @@ export function isText(item: unknown): item is Text {
 }
 
 export interface Word extends langium.AstNode {
-    readonly $container: Binary | Group | Negative | Phrase | Range | Size;
+    readonly $container: Binary | Call | Choice | Comparison | Group | Logic | Negative | Phrase | Range | Size;
     readonly $type: 'Word';
     path: Array<string>;
     ref: langium.Reference<Fact>;
@@ -243,12 +329,16 @@ export function isWord(item: unknown): item is Word {
 
 export type HotroomAstType = {
     Binary: Binary
+    Call: Call
+    Choice: Choice
+    Comparison: Comparison
     DateLiteral: DateLiteral
     Expr: Expr
     Fact: Fact
     File: File
     Group: Group
     Literal: Literal
+    Logic: Logic
     Negative: Negative
     Phrase: Phrase
     Range: Range
@@ -270,6 +360,50 @@ export class HotroomAstReflection extends langium.AbstractAstReflection {
                 },
                 right: {
                     name: Binary.right
+                }
+            },
+            superTypes: [Expr.$type]
+        },
+        Call: {
+            name: Call.$type,
+            properties: {
+                args: {
+                    name: Call.args,
+                    defaultValue: [],
+                    optional: true
+                },
+                callee: {
+                    name: Call.callee
+                }
+            },
+            superTypes: [Expr.$type]
+        },
+        Choice: {
+            name: Choice.$type,
+            properties: {
+                condition: {
+                    name: Choice.condition
+                },
+                no: {
+                    name: Choice.no
+                },
+                yes: {
+                    name: Choice.yes
+                }
+            },
+            superTypes: [Expr.$type]
+        },
+        Comparison: {
+            name: Comparison.$type,
+            properties: {
+                left: {
+                    name: Comparison.left
+                },
+                operator: {
+                    name: Comparison.operator
+                },
+                right: {
+                    name: Comparison.right
                 }
             },
             superTypes: [Expr.$type]
@@ -338,6 +472,21 @@ export class HotroomAstReflection extends langium.AbstractAstReflection {
             properties: {
                 text: {
                     name: Literal.text
+                }
+            },
+            superTypes: [Expr.$type]
+        },
+        Logic: {
+            name: Logic.$type,
+            properties: {
+                left: {
+                    name: Logic.left
+                },
+                operator: {
+                    name: Logic.operator
+                },
+                right: {
+                    name: Logic.right
                 }
             },
             superTypes: [Expr.$type]

@@ -1,5 +1,5 @@
 import { block, may, must } from '../block.js';
-import { choice, choices, current, count, date, flag, length, lengths, size, supply, temperature, text, wallLengths, wallList, reference } from '../values.js';
+import { choice, choices, condition, current, count, date, flag, length, lengths, size, supply, temperature, text, value, valueList, wallLengths, wallList, reference } from '../values.js';
 
 /** Ids of the published rule sets a job may name; a test holds this list equal to the rule sets that exist. */
 export const ruleSetIds = ['us_dwelling', 'us_commercial', 'us_accessible', 'california_accessible', 'ca_electrical', 'iec', 'good_practice'] as const;
@@ -11,16 +11,65 @@ export const conductorWords = [
 ] as const;
 export type ConductorWord = typeof conductorWords[number];
 
+/** Kinds of value a parameter may take: figures by dimension, walls, words, and the kinds of entry a catalogue holds. */
+export const parameterKinds = [
+    'length', 'number', 'count', 'power', 'voltage', 'current', 'temperature', 'wall', 'word', 'flag', 'text', 'panel_system', 'door_model', 'window_model', 'bench_build', 'heater_model',
+] as const;
+/** Kinds of block a house rule may ask of, one by one. */
+export const ruleSubjects = ['site', 'room', 'door', 'window', 'bench', 'heater', 'circuit', 'sensor', 'control', 'vent', 'light', 'sign', 'receptacle', 'fitting', 'duckboard'] as const;
+
+const jobProperties = {
+    number: may(text, 'The order number printed on every document.'),
+    revision: may(text, 'The revision letter printed on every document.'),
+    drawn_by: may(text, 'Who drew it.'),
+} as const;
+const partialJob = { ...jobProperties, rules: may(choices(...ruleSetIds), 'The published rule sets the room must meet; the strictest figure governs.') } as const;
+
 export const jobBlocks = {
     job: block({
         doc: 'One room as ordered: everything that is drawn, cut, packed and wired for it.',
-        standsIn: ['file'], name: 'required', hasTitle: true, walls: 'none', isRepeatable: true,
+        standsIn: ['file'], name: 'required', hasTitle: true, walls: 'none', isRepeatable: true, derivesFrom: 'series',
         snippet: 'job ${1:name} "${2:title}" {\n\tnumber    "${3:0001}"\n\trevision  "A"\n\trules     us_dwelling\n\n\t$0\n}',
         properties: {
-            number: may(text, 'The order number printed on every document.'),
-            revision: may(text, 'The revision letter printed on every document.'),
-            drawn_by: may(text, 'Who drew it.'),
+            ...jobProperties,
             rules: must(choices(...ruleSetIds), 'The published rule sets the room must meet; the strictest figure governs.'),
+        },
+    }),
+    series: block({
+        doc: 'A room of a maker\'s line with its sizes left open: jobs are made from it, each with its own values.',
+        standsIn: ['file'], name: 'required', hasTitle: true, walls: 'none', isRepeatable: true, derivesFrom: 'series', like: 'job',
+        snippet: 'series ${1:name} "${2:title}" {\n\tparameter ${3:w} { takes length; otherwise ${4:72"}; doc "${5:Outside width}" }\n\n\t$0\n}',
+        properties: { ...partialJob },
+    }),
+    parameter: block({
+        doc: 'A value a job gives when it is made from the series, in the order written.',
+        standsIn: ['series'], name: 'required', walls: 'none', isRepeatable: true,
+        snippet: 'parameter ${1:w} { takes ${2:length}; doc "${3:Outside width}" }',
+        properties: {
+            takes: must(choice(...parameterKinds), 'What kind of value it is.'),
+            least: may(value, 'The smallest value it may have.', { otherwise: 'no bound' }),
+            most: may(value, 'The greatest value it may have.', { otherwise: 'no bound' }),
+            one_of: may(valueList, 'The values to choose from.', { otherwise: 'any value of its kind' }),
+            otherwise: may(value, 'The value when a job gives none.', { otherwise: 'a job must give it' }),
+            doc: may(text, 'What it is, in one line.'),
+        },
+    }),
+    variant: block({
+        doc: 'The same job with an option the customer may choose: only what differs is written.',
+        standsIn: ['job'], name: 'required', hasTitle: true, walls: 'none', isRepeatable: true, like: 'job',
+        snippet: 'variant ${1:name} "${2:title}" {\n\t$0\n}',
+        properties: { ...partialJob },
+    }),
+    rule: block({
+        doc: 'A house rule: what a maker asks of every job that uses the file, over and above what is published.',
+        standsIn: ['catalogue', 'file'], name: 'required', hasTitle: true, walls: 'none', isRepeatable: true,
+        snippet: 'rule ${1:name} "${2:title}" {\n\tseverity  warning\n\teach      ${3:bench}\n\trequire   ${4:bench.top <= 40"}\n\tbecause   "${5:house standard}"\n}',
+        properties: {
+            severity: may(choice('error', 'warning', 'info', 'hint'), 'How grave it is.', { otherwise: 'warning' }),
+            each: may(choice(...ruleSubjects), 'What it is about: it is asked of each of them.', { otherwise: 'the job as a whole' }),
+            when: may(condition, 'Only where this holds.', { otherwise: 'always' }),
+            require: must(condition, 'What must hold.'),
+            because: must(text, 'Where the requirement comes from; printed with every finding.'),
         },
     }),
     site: block({

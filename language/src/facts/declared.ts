@@ -1,0 +1,103 @@
+import type { BlockKind } from '../vocabulary/index.js';
+
+/** One thing that is computed for every block of a kind, whether or not a given job has it. */
+export interface DeclaredFact {
+    /** Path below the block's own: `ledger.top`. `*` stands for one word, such as a wall. */
+    readonly path: string;
+    readonly title: string;
+    readonly is: 'length' | 'area' | 'volume' | 'mass' | 'power' | 'current' | 'voltage' | 'number' | 'words' | 'flag' | 'time' | 'temperature';
+}
+
+const fact = (path: string, title: string, is: DeclaredFact['is']): DeclaredFact => ({ path, title, is });
+
+/** What is computed, by kind of block: for completion, for the reference, and to tell a misspelled name from one that has no value yet. */
+export const declaredFacts: Readonly<Partial<Record<BlockKind | 'air', readonly DeclaredFact[]>>> = {
+    air: [
+        fact('exhaust', 'free exhaust area', 'area'),
+        fact('intake', 'free intake area', 'area'),
+        fact('under_doors', 'area under the doors', 'area'),
+    ],
+    bench: [
+        fact('build_up', 'slat and cross-bearer', 'length'),
+        fact('head_clearance', 'bench top to ceiling lining', 'length'),
+        fact('is_highest', 'whether no bench is higher', 'flag'),
+        fact('ledger.top', 'ledger top', 'length'),
+        fact('legs', 'legs', 'number'),
+        fact('length', 'length on its first wall', 'length'),
+        fact('load_path', 'load path', 'words'),
+        fact('lying_places', 'places of 72" to lie', 'number'),
+        fact('pieces', 'pieces', 'number'),
+        fact('rise', 'climb to it', 'length'),
+        fact('seats', 'seats of 24"', 'number'),
+        fact('slat_gap', 'gap between slats', 'length'),
+        fact('slats', 'slats', 'number'),
+        fact('span.rail', 'longest clear span of the front rail', 'length'),
+    ],
+    door: [
+        fact('clear_width', 'clear width', 'length'),
+        fact('hand', 'hand', 'words'),
+        fact('hinges_needed', 'hinges needed', 'number'),
+        fact('over_head', 'from the frame to the ceiling', 'length'),
+        fact('under_leaf', 'air path under the leaf', 'area'),
+    ],
+    heater: [
+        fact('circuit', 'circuit', 'words'),
+        fact('clear_positions', 'positions that clear everything', 'words'),
+        fact('clearance.above', 'tightest clearance above it', 'length'),
+        fact('clearance.below', 'tightest clearance below it', 'length'),
+        fact('clearance.front', 'tightest clearance before it', 'length'),
+        fact('clearance.side', 'tightest clearance beside it', 'length'),
+        fact('conductor', 'circuit conductors', 'words'),
+        fact('current', 'current', 'current'),
+        fact('declared_volume', 'volume its manual declares', 'words'),
+        fact('design_current', 'load the circuit is sized for', 'current'),
+        fact('device', 'overcurrent device', 'current'),
+        fact('effective_volume', 'volume by the volume method', 'volume'),
+        fact('fastening_height', 'upper screws over the floor', 'length'),
+        fact('power', 'rated power', 'power'),
+        fact('protective_conductor', 'equipment ground', 'words'),
+        fact('run', 'length of the run', 'length'),
+        fact('sensor_band', 'sensor below the ceiling', 'words'),
+        fact('stone_top', 'top of the stones', 'length'),
+        fact('voltage_drop', 'voltage drop', 'number'),
+    ],
+    room: [
+        fact('*.panels', 'panels of a wall, left to right seen from inside', 'words'),
+        fact('assembly_headroom', 'height needed to put it up', 'length'),
+        fact('ceiling_thickness', 'ceiling thickness', 'length'),
+        fact('closing_corner', 'corner closed last', 'words'),
+        fact('inside.depth', 'inside depth', 'length'),
+        fact('inside.height', 'inside height', 'length'),
+        fact('inside.volume', 'inside volume', 'volume'),
+        fact('inside.width', 'inside width', 'length'),
+        fact('panel_height', 'wall panel height', 'length'),
+        fact('panel_mass', 'mass of the panel layers', 'mass'),
+        fact('panels', 'panels', 'number'),
+        fact('wall_thickness', 'wall thickness', 'length'),
+    ],
+    site: [
+        fact('spare_depth', 'depth to spare on site', 'length'),
+        fact('spare_width', 'width to spare on site', 'length'),
+    ],
+    vent: [
+        fact('free_area', 'free area', 'area'),
+        fact('gross_area', 'gross area', 'area'),
+        fact('lower_edge', 'lower edge over the floor', 'length'),
+    ],
+    window: [
+        fact('glass_area', 'glass area', 'area'),
+        fact('head', 'upper edge of the glass', 'length'),
+    ],
+};
+
+export const declaredUnder = (kind: string): readonly string[] => (declaredFacts[kind as BlockKind] ?? []).filter(({ path }) => !path.includes('*')).map(({ path }) => path);
+/** What is declared under a path below a block of this kind. */
+export function findDeclared(kind: string, path: string): DeclaredFact | undefined {
+    const words = path.split('.');
+    return (declaredFacts[kind as BlockKind] ?? []).find(declared => {
+        const pattern = declared.path.split('.');
+        // A second run of a bench has its own figures: length_2.
+        return pattern.length === words.length && pattern.every((word, i) => word === '*' || word === (words[i] ?? '').replace(/_\d+$/, '') || word === words[i]);
+    });
+}
+export const isDeclared = (kind: string, path: string): boolean => findDeclared(kind, path) !== undefined;

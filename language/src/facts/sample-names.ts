@@ -1,0 +1,51 @@
+import { dimensions, type Dimension } from '../core/quantity.js';
+import { rational } from '../core/rational.js';
+import { ofFlag, ofList, ofQuantity, ofText, ofWord, type Value } from '../core/value.js';
+import type { NameFound, Names } from '../model/names.js';
+import { blocksIn, definitionOf, isBlockKind, propertiesOf } from '../vocabulary/index.js';
+import type { ValueKind } from '../vocabulary/values.js';
+import { declaredUnder, findDeclared, type DeclaredFact } from './declared.js';
+
+const one = (dimension: Dimension, unit = ''): Value => ofQuantity({ value: rational(1n), dimension, unit });
+const figures: Readonly<Partial<Record<ValueKind | DeclaredFact['is'], Value>>> = {
+    length: one(dimensions.length, 'in'), area: one(dimensions.area, 'ft2'), volume: one(dimensions.volume, 'ft3'), mass: one(dimensions.mass, 'lb'), power: one(dimensions.power, 'kW'),
+    current: one(dimensions.current, 'A'), voltage: one(dimensions.voltage, 'V'), time: one(dimensions.time, 'min'), temperature: one(dimensions.temperature, 'degF'),
+    number: one(dimensions.number), count: one(dimensions.number), percent: one(dimensions.number), density: one(dimensions.number), flag: ofFlag(true), holds: ofFlag(true),
+    choice: ofWord('word'), text: ofText('text'), words: ofText('words'), lengths: ofList([one(dimensions.length, 'in')]), walls: ofList([ofWord('front')]), choices: ofList([ofWord('word')]),
+    place: one(dimensions.length, 'in'), 'centre-place': one(dimensions.length, 'in'), reference: ofWord('name'), references: ofList([ofWord('name')]), date: { kind: 'date', date: '2026-01-01' },
+};
+
+/**
+ * Names as any job could have them, each with a value of the right kind: a house rule can be read with them before there is a job, so that a name that
+ * does not exist or a sum of unlike things is told at the rule's own text.
+ */
+export const sampleNames = (each: string | undefined): Names => ({
+    find([first, ...rest]): NameFound {
+        if (first === undefined) return { kind: 'unknown', known: [] };
+        if (!isBlockKind(first) || !blocksIn('job').includes(first)) {
+            if (first === 'air') return underKind('air', rest);
+            // The name of one block of some job, such as upper.
+            return rest.length > 0 ? { kind: 'waits' } : { kind: 'unknown', known: [...blocksIn('job'), 'air'] };
+        }
+        const found = underKind(first, rest);
+        const isList = first !== each && definitionOf(first).isRepeatable;
+        return found.kind === 'value' && isList ? { kind: 'value', value: ofList([found.value]) } : found;
+    },
+});
+
+function underKind(kind: string, path: readonly string[]): NameFound {
+    const [key, ...rest] = path;
+    if (key === undefined || (rest.length === 0 && (key === 'wall' || key === 'name'))) return { kind: 'value', value: ofWord('front') };
+    if (rest.length === 0 && key === 'walls') return { kind: 'value', value: ofList([ofWord('front')]) };
+    const declared = findDeclared(kind, path.join('.'));
+    const computed = declared && figures[declared.is];
+    if (computed) return { kind: 'value', value: computed };
+    const property = propertiesOf(kind).get(key)?.property;
+    if (property) {
+        const [refersTo] = property.type.refersTo ?? [];
+        if (rest.length > 0) return refersTo !== undefined && property.type.kind === 'reference' ? underKind(refersTo, rest) : { kind: 'waits' };
+        const value = figures[property.type.kind];
+        return value ? { kind: 'value', value } : { kind: 'waits' };
+    }
+    return { kind: 'unknown', known: [...propertiesOf(kind).keys(), ...declaredUnder(kind), 'wall', 'walls', 'name'].map(name => `${kind}.${name}`) };
+}

@@ -1,0 +1,37 @@
+import type { LangiumDocument } from 'langium';
+import * as ast from '../syntax/generated/ast.js';
+import { isReadingReport } from '../syntax/lexer.js';
+import { LetValues, letsIn, type PlacedLet } from './lets.js';
+import { noNames, type Names } from './names.js';
+import { keyOffset } from './places.js';
+import { Reading } from './reading.js';
+
+/** One document as lowering sees it: its facts, what the reading of the text found damaged, and the `let`s at its top. */
+export class DocumentText {
+    readonly uri: string;
+    readonly text: string;
+    readonly items: readonly ast.Fact[];
+    readonly damaged: ReadonlySet<number>;
+
+    constructor(readonly document: LangiumDocument) {
+        const root = document.parseResult.value;
+        if (!ast.isFile(root)) throw new Error(`Not a job file: ${document.uri.toString()}`);
+        const report = document.parseResult.lexerReport;
+        this.uri = document.uri.toString();
+        this.text = document.textDocument.getText();
+        this.items = root.items;
+        this.damaged = isReadingReport(report) ? report.damaged : new Set<number>();
+    }
+
+    reading(names: Names = noNames, isMuted = false): Reading { return new Reading(this.uri, this.text, names, isMuted); }
+    isDamaged(fact: ast.Fact): boolean { return this.damaged.has(keyOffset(fact)); }
+
+    /** The `let`s among some facts of this document, whole ones only. */
+    letsAmong(facts: readonly ast.Fact[], reading: () => Reading): ReadonlyMap<string, PlacedLet> {
+        return new Map(letsIn(facts).filter(({ fact }) => !this.isDamaged(fact)).map(item => [item.name.ref.$refText, { item, reading }]));
+    }
+    /** The `let`s at the top of the file, with a reading that reports when asked to. */
+    fileLets(reading: () => Reading): LetValues {
+        return new LetValues(this.letsAmong(this.items, reading), (_owner, _reading, _at, work) => work());
+    }
+}

@@ -1,0 +1,80 @@
+import type { ReportedFinding } from '../core/finding.js';
+import type { LengthUnit } from '../core/show.js';
+import type { Span } from '../core/span.js';
+import { showValue, toFigure } from '../core/value.js';
+import type { FactsTree } from '../facts/facts-tree.js';
+import { lookUp } from '../facts/look-up.js';
+import { sampleNames } from '../facts/sample-names.js';
+import { showBlock, type Block, type Given } from '../model/block.js';
+import { HouseCondition, showSide, type Judged } from '../model/house-condition.js';
+import type { Job } from '../model/job.js';
+import type { Names } from '../model/names.js';
+import { propertiesOf } from '../vocabulary/index.js';
+
+/**
+ * Asks the house rules of a job. A finding looks like a built-in one: the thing, both sides with their values, where the requirement comes from. A rule
+ * whose own text is wrong is told so at that text where it stands in the job's file; elsewhere its own file tells it.
+ */
+export function judgeHouseRules(rules: readonly Block<'rule'>[], job: Job, facts: FactsTree): readonly ReportedFinding[] {
+    return rules.flatMap(rule => rule.isWhole ? judgeRule(rule, job, facts) : []);
+}
+
+/** What is wrong with the text of a house rule whatever the job: names that do not exist, comparisons of unlike things. */
+export function checkHouseRule({ values: { each, when, require } }: Block<'rule'>): readonly ReportedFinding[] {
+    const names = sampleNames(each?.value);
+    return [when?.value, require?.value].flatMap(condition => condition instanceof HouseCondition ? condition.judge(names).mistakes : [])
+        // Sample figures are all one, so a difference of two may well be zero.
+        .filter(({ rule }) => rule !== 'division-by-zero').map(mistake => ({ ...mistake, severity: 'error' }));
+}
+
+function judgeRule(rule: Block<'rule'>, job: Job, facts: FactsTree): readonly ReportedFinding[] {
+    const { each, when, require, because, severity } = rule.values;
+    if (!(require?.value instanceof HouseCondition) || !rule.name || !because) return [];
+    const condition = require.value;
+    const things: readonly (Block | undefined)[] = each ? job.block.children.filter(block => block.kind === each.value) : [undefined];
+    const findings: ReportedFinding[] = [];
+    const mistakes = new Map<string, ReportedFinding>();
+    const judge = (asked: HouseCondition, names: Names): Judged => {
+        const judged = asked.judge(names);
+        for (const mistake of judged.mistakes) mistakes.set(`${mistake.at.start} ${mistake.message}`, { ...mistake, severity: 'error' });
+        return judged;
+    };
+    for (const thing of things) {
+        const names: Names = { find: path => lookUp(job, facts, path, thing) };
+        if (when?.value instanceof HouseCondition && judge(when.value, names).holds !== true) continue;
+        const judged = judge(condition, names);
+        if (judged.holds !== false) continue;
+        findings.push({
+            rule: rule.name.value, severity: severity?.value ?? 'warning',
+            at: placeOf(condition, job, thing), message: message(rule, condition, judged, thing, because.value, job.unit),
+            citation: { kind: 'house', text: because.value }, subject: thing?.name?.value ?? thing?.kind ?? 'room',
+            ...(judged.sides && { measured: toFigure(judged.sides.left.value, job.unit), required: toFigure(judged.sides.right.value, job.unit) }),
+            related: [{ at: rule.head, message: `House rule${rule.title ? `: ${rule.title.value}` : ` ${rule.name.value}`}.` }],
+        });
+    }
+    return [...findings, ...[...mistakes.values()].filter(({ at }) => at.uri === job.block.span.uri)];
+}
+
+const demands: Readonly<Record<string, string>> = { '>=': 'at least ', '>': 'more than ', '<=': 'at most ', '<': 'less than ', '=': '', '!=': 'anything but ' };
+
+function message(rule: Block<'rule'>, condition: HouseCondition, { sides }: Judged, thing: Block | undefined, because: string, unit: LengthUnit): string {
+    const title = rule.title?.value ?? rule.name?.value ?? 'House rule';
+    const subject = thing ? `${title}, ${showBlock(thing)}` : title;
+    if (!sides) return `${subject}: ${condition.text} does not hold (${because}).`;
+    const right = showValue(sides.right.value, unit);
+    const from = sides.right.text === right ? '' : `, ${sides.right.text},`;
+    return `${subject}: ${showSide(sides.left, unit)}; ${demands[sides.operator] ?? ''}${right}${from} is needed (${because}).`;
+}
+
+/** The text the designer would change: the first thing given that the condition speaks of, in the block it is about. */
+function placeOf(condition: HouseCondition, job: Job, thing: Block | undefined): Span {
+    for (const [first, key, ...rest] of condition.paths) {
+        if (key === undefined || rest.length > 0) continue;
+        const block = thing?.kind === first ? thing : job.block.children.find(child => child.name?.value === first || (!child.name && child.kind === first));
+        if (!block || (thing && block !== thing)) continue;
+        const known = propertiesOf(block.kind).get(key);
+        const given = known && (block.values as Readonly<Record<string, Given<unknown>>>)[known.key];
+        if (given) return given.span;
+    }
+    return (thing ?? job.block).head;
+}

@@ -1,0 +1,32 @@
+import type { ReportedFinding } from '../core/finding.js';
+import { spanContains, type Span } from '../core/span.js';
+import type { Job } from '../model/job.js';
+
+/**
+ * Findings of a job stand in the job's own text. One that stands in the text of a series moves to where the job says what it is made from, and keeps
+ * its place in the series beside it: the job is what was ordered, and the series may serve others well. Its fixes would change the other jobs too and
+ * so are never safe.
+ */
+export function relocate(findings: readonly ReportedFinding[], job: Job, own: Span): readonly ReportedFinding[] {
+    const { base } = job.block;
+    if (!base) return findings;
+    const moved = new Set<string>();
+    return findings.flatMap((finding): ReportedFinding[] => {
+        if (spanContains(own, finding.at)) return [finding];
+        const key = `${finding.rule} ${finding.message}`;
+        if (moved.has(key)) return [];
+        moved.add(key);
+        return [{
+            ...finding, at: base.span,
+            related: [{ at: finding.at, message: `It is written here, in ${base.value}.` }, ...finding.related ?? []],
+            ...(finding.fixes && { fixes: finding.fixes.map(fix => ({ ...fix, safety: 'review' as const, title: `${fix.title} (in ${base.value}, for every job made from it)` })) }),
+        }];
+    });
+}
+
+/** What a variant adds to the findings of its job: those the job has too are left out, and the rest say which variant they are of. */
+export function findingsOfVariant(findings: readonly ReportedFinding[], ofJob: readonly ReportedFinding[], variant: string, own: Span): readonly ReportedFinding[] {
+    const known = new Set(ofJob.map(keyOf));
+    return findings.filter(finding => !known.has(keyOf(finding))).map(finding => spanContains(own, finding.at) ? finding : { ...finding, message: `In variant ${variant}: ${finding.message}` });
+}
+const keyOf = ({ rule, at, message }: ReportedFinding): string => [rule, at.uri, at.start, at.end, message].join('\0');

@@ -1,0 +1,78 @@
+import { describe, expect, test } from 'vitest';
+import { compare } from '../support/check.js';
+import { dedent } from '../support/dedent.js';
+import { withStandardJob } from '../support/standard-job.js';
+import { analyzeText } from '../support/workspace.js';
+
+const room = withStandardJob('');
+const house = async (rules: string, path?: string): Promise<readonly string[]> => {
+    const analysis = await (path === undefined ? analyzeText(`${room}\n${dedent(rules)}`)
+        : analyzeText(`use "${path}"\n${room}`, {}, 'job.hotroom', { [path]: dedent(rules) }));
+    return analysis.findings.filter(({ citation, rule }) => citation?.kind === 'house' || rule === 'mixed-dimensions' || rule === 'name-in-calculation').map(({ rule, severity, message }) => `${severity} ${rule}: ${message}`);
+};
+
+describe('house rules', () => {
+    const seated = (least: string): string => `
+        rule seated_headroom "Head clearance over the top bench" {
+            severity  error
+            each      bench
+            when      bench.is_highest
+            require   room.inside.height - bench.top >= ${least}
+            because   "house standard 7"
+        }`;
+    test('a finding has the values of both sides, its place and where it comes from', async () => {
+        const text = `${room}\n${dedent(seated('44"'))}`;
+        const [finding] = (await analyzeText(text)).findings.filter(({ rule }) => rule === 'seated_headroom');
+        expect(finding?.message).toBe('Head clearance over the top bench, bench upper: room.inside.height - bench.top is 43 1/4"; at least 44" is needed (house standard 7).');
+        expect(finding && text.slice(finding.at.start, finding.at.end)).toBe('37"');
+        expect(finding).toMatchObject({ severity: 'error', subject: 'upper', measured: { kind: 'length' }, required: { kind: 'length' }, citation: { kind: 'house', text: 'house standard 7' } });
+    });
+    test('what equals the requirement passes', async () => { expect(await house(seated('43 1/4"'))).toEqual([]); });
+    test('a rule of a catalogue holds for every job that uses it', async () => {
+        expect(await house(`catalogue house {${seated('44"')}\n}`, 'house.hotroom')).toHaveLength(1);
+    });
+    test('of the job as a whole, over lists', async () => {
+        expect(await house('rule deep { require all(bench.depth >= 18"); because "house standard 3" }'))
+            .toEqual(['warning deep: deep: all(bench.depth >= 18") does not hold (house standard 3).']);
+    });
+    test('calculated requirements name their calculation', async () => {
+        expect(await house('rule big { severity info; require room.inside.volume <= stove.power * 20 ft3 / 1 kW; because "house standard 9" }'))
+            .toEqual([expect.stringMatching(/^info big: big: room\.inside\.volume is [\d.]+ ft3; at most 120 ft3, stove\.power \* 20 ft3 \/ 1 kW, is needed \(house standard 9\)\.$/)]);
+    });
+    test('severity is a warning unless it says otherwise', async () => { expect(await house('rule x { require 1 > 2; because "no" }')).toEqual(['warning x: x: 1; more than 2 is needed (no).']); });
+});
+
+describe('a rule that is wrong is told so at its own text', () => {
+    test('in the job\'s own file', async () => {
+        const text = `${room}\n${dedent(`
+            rule a {
+                require   room.inside.volume > 3 kW
+                //@ 15-40 error: ‘>’ compares a volume with a power; both sides must be of one kind.
+                because   "x"
+            }
+            rule b {
+                each      bench
+                require   bench.tp > 3"
+                //@ 15-23 💡 error: Nothing is called ‘bench.tp’ here. Is bench.top meant?
+                because   "x"
+            }`)}`;
+        compare(text, (await analyzeText(text)).findings.filter(({ severity }) => severity === 'error'));
+    });
+    test('in a file without a job', async () => {
+        const text = dedent(`
+            catalogue house {
+                rule b {
+                    each      bench
+                    require   bench.tp > 3"
+                    //@ 19-27 💡 error: Nothing is called ‘bench.tp’ here. Is bench.top meant?
+                    because   "x"
+                }
+                rule c {
+                    require   room.inside.height > 3 A
+                    //@ 19-43 error: ‘>’ compares a length with a current; both sides must be of one kind.
+                    because   "x"
+                }
+            }`);
+        compare(text, (await analyzeText(text)).findings.filter(({ severity }) => severity === 'error'));
+    });
+});
