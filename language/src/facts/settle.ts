@@ -129,9 +129,9 @@ function ringFrom(start: string, needs: ReadonlyMap<string, readonly string[]>):
     for (let chain = queue.shift(); chain; chain = queue.shift()) {
         const last = chain.at(-1) ?? start;
         for (const need of needs.get(last) ?? []) {
-            const [between, to] = need.includes(' ') ? need.split(' ') : [undefined, need];
-            if (to === undefined) continue;
-            const next = [...chain, ...between === undefined ? [] : [between], to];
+            const cut = need.indexOf(' ');
+            const to = need.slice(cut + 1);
+            const next = [...chain, ...cut < 0 ? [] : [need.slice(0, cut)], to];
             if (to === start) return next;
             if (!seen.has(to)) { seen.add(to); queue.push(next); }
         }

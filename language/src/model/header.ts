@@ -32,11 +32,10 @@ export function readHeader(fact: ast.Fact, kind: BlockKind, { reading, asking }:
     const base = baseTermOf(fact);
     const [is] = first;
     const walls: Sourced<Wall>[] = [];
-    let isComplained = false;
-    let waits = false;
+    const found = { isComplained: false, waits: false };
     const complain = (rule: 'wall-missing' | 'part-not-expected' | 'value-missing', at: AstNode | Span, message: string, fixes: Parameters<Reading['report']>[3] = {}): void => {
-        if (!isComplained && !isDamaged) reading.report(rule, at, message, fixes);
-        isComplained = true;
+        if (!found.isComplained && !isDamaged) reading.report(rule, at, message, fixes);
+        found.isComplained = true;
     };
     if (base) first.splice(0, 2);
     else if (is && derivesFrom(kind) !== undefined && ast.isWord(is) && wordText(is) === 'is') {
@@ -51,7 +50,7 @@ export function readHeader(fact: ast.Fact, kind: BlockKind, { reading, asking }:
             const [wall, extra] = terms;
             if (!wall) { complain('wall-missing', on, 'A wall stands behind ‘on’: front, left, back or right.'); continue; }
             const word = asking(`${showHeader(fact)}’s wall`, reading.spanOf(wall), () => wallWord(wall, reading));
-            if (word === 'waits') waits = true;
+            if (word === 'waits') found.waits = true;
             else if (word === undefined || !isWall(word)) {
                 const nearest = word === undefined ? undefined : nearestName(word, wallNames);
                 complain('wall-missing', wall, `‘${reading.textOf(wall)}’ is no wall; the walls are front, left, back and right.${nearest ? ` Is ${nearest} meant?` : ''}`, nearest ? { fixes: [reading.replace(`Write ${nearest}`, wall, nearest)] } : {});
@@ -66,7 +65,7 @@ export function readHeader(fact: ast.Fact, kind: BlockKind, { reading, asking }:
         ...(name && { name: { value: name.ref.$refText, span: reading.spanOf(name) } }),
         ...(title && ast.isText(title) && { title: { value: textOf(title), span: reading.spanOf(title) } }),
         ...(base && { base: { value: base.word.ref.$refText, span: reading.spanOf(base.term) } }),
-        walls, hasOn, isWhole: !isComplained && !waits,
+        walls, hasOn, isWhole: !found.isComplained && !found.waits,
     };
 }
 
