@@ -25,9 +25,12 @@ import { assembleHeaters, type AssembledHeater } from './heaters.js';
 import { nameBlocks } from './naming.js';
 import { once } from './once.js';
 import { assembleDoors, assembleWindows, shellOpenings } from './openings.js';
+import { remembered } from './remember.js';
 import type { Results } from './results.js';
 import { roomShell } from './room.js';
 import { assembleSite } from './site.js';
+
+const shellOf = remembered('shell', computeShell);
 
 /** Puts a job through the engines. Each part of the result is worked out when it is first read, so one that lacks its input costs nothing. */
 export function assemble(job: Job, ruleSets: readonly RuleSet[]): Results {
@@ -53,7 +56,7 @@ export function assemble(job: Job, ruleSets: readonly RuleSet[]): Results {
             ...benchFastenings(benches()?.result.benches ?? []),
         ];
         const input: ShellInput = { ...base, openings: size ? shellOpenings(doors(), windows(), size) : [], fastenings };
-        return { input, result: computeShell(input) };
+        return { input, result: shellOf(input) };
     });
     const things = whenInside((size): readonly Thing[] => {
         const shellOf = room();

@@ -10,6 +10,9 @@ import type { Job } from '../model/job.js';
 import type { AssembledDoor, AssembledWindow } from './openings.js';
 import { given, stockOf } from './catalogue-values.js';
 import { nameBlocks } from './naming.js';
+import { remembered } from './remember.js';
+
+const benchesOf = remembered('benches', computeBenches);
 
 export interface AssembledBenches {
     readonly input: BenchesInput;
@@ -41,7 +44,7 @@ export function assembleBenches(job: Job, { inside, openings, keepClear, floor, 
         }];
     });
     const input: BenchesInput = { inside, benches, openings, keepClear, floorObstacles: drain ? [drain] : [], floor };
-    return { input, result: computeBenches(input), blocks: new Map(named.map(({ name, block }) => [name, block])) };
+    return { input, result: benchesOf(input), blocks: new Map(named.map(({ name, block }) => [name, block])) };
 }
 
 function buildOf(block: Block<'bench_build'> | undefined): BenchBuild | undefined {

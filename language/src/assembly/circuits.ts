@@ -1,3 +1,4 @@
+import { remembered } from './remember.js';
 import { parseConductor, usCircuit, iecCircuit, scheduleLines, type CircuitResult, type ConductorSize, type ExistingCircuit, type HeaterSupply, type IecRunSegment, type ScheduleLine, type SiteSupply } from '../engines/electrical/index.js';
 import { isKind, type Block } from '../model/block.js';
 import type { Job } from '../model/job.js';
@@ -6,6 +7,9 @@ import type { ConductorWord } from '../vocabulary/blocks/job.js';
 import { given } from './catalogue-values.js';
 import { areRulesKnown } from './known.js';
 import type { AssembledHeater } from './heaters.js';
+
+const circuitOfUs = remembered('circuit', usCircuit);
+const circuitOfIec = remembered('circuit', iecCircuit);
 
 /** The circuit of one heater. */
 export interface AssembledCircuit {
@@ -44,14 +48,14 @@ export function assembleCircuits(job: Job, ruleSets: readonly RuleSet[], heaters
         const insulation = block?.values.insulation?.value;
         const disconnect = block?.values.disconnect_in_sight?.value;
         const result = family === 'us'
-            ? usCircuit({
+            ? circuitOfUs({
                 heater: manual, supply, run,
                 ...given({
                     terminalsC: block?.values.terminals?.value === 'degC_75' ? 75 as const : 60 as const, insulationC: insulation === 'degC_60' ? 60 as const : insulation === 'degC_75' ? 75 as const : 90 as const,
                     existing: hasExisting ? existing : undefined, disconnect: disconnect === undefined ? undefined : disconnect ? 'within_sight' as const : 'neither' as const,
                 }),
             })
-            : iecCircuit({ heater: manual, supply, run, ...given({ insulation: insulation === 'xlpe' ? 'xlpe' as const : 'pvc' as const, existing: hasExisting ? existing : undefined }) });
+            : circuitOfIec({ heater: manual, supply, run, ...given({ insulation: insulation === 'xlpe' ? 'xlpe' as const : 'pvc' as const, existing: hasExisting ? existing : undefined }) });
         return [{ heater, family, supply, manual, result, schedule: scheduleLines({ heater: manual, supply, result, unit: job.unit }), ...(block && { block }) }];
     });
 }

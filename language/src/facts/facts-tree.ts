@@ -36,18 +36,21 @@ export type FactLookup =
  * and house rules read this tree only.
  */
 export class FactsTree {
-    private readonly providers: ReadonlyMap<string, FactProvider>;
+    private made: ReadonlyMap<string, FactProvider> | undefined;
     private readonly known = new Map<string, FactLookup>();
     private readonly asking: string[] = [];
 
-    /** A path given twice is a defect of ours and throws. */
-    constructor(providers: Iterable<FactProvider>) {
+    /** @param publish gives the facts when somebody first asks for one; a path given twice is a defect of ours and throws */
+    constructor(private readonly publish: () => Iterable<FactProvider>) {}
+
+    private get providers(): ReadonlyMap<string, FactProvider> {
+        if (this.made) return this.made;
         const map = new Map<string, FactProvider>();
-        for (const provider of providers) {
+        for (const provider of this.publish()) {
             if (map.has(provider.path)) throw new Error(`Two facts have the path ${provider.path}`);
             map.set(provider.path, provider);
         }
-        this.providers = map;
+        return this.made = map;
     }
 
     get(path: string): FactLookup {

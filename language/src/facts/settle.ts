@@ -5,7 +5,7 @@ import { sameValue } from '../core/value.js';
 import { ComputedNames, type Asked } from '../model/computed-names.js';
 import type { Job } from '../model/job.js';
 import type { JobSource } from '../model/job-source.js';
-import type { NameFound } from '../model/names.js';
+import type { NameFound, Names } from '../model/names.js';
 import type { LanguageFinding } from '../model/reading.js';
 import { findRuleSet, type RuleSet } from '../rule-sets/index.js';
 import { FactsTree } from './facts-tree.js';
@@ -18,6 +18,8 @@ export interface SettledJob {
     readonly results: Results;
     readonly facts: FactsTree;
     readonly ruleSets: readonly RuleSet[];
+    /** What its text can see, with the values of the last step. */
+    readonly names: Names;
     /** Mistakes of its text. */
     readonly findings: readonly LanguageFinding[];
 }
@@ -49,10 +51,10 @@ export function settle(source: JobSource, checkCancelled?: () => void): SettledJ
 }
 
 function compute(source: JobSource, names: ComputedNames): SettledJob {
-    const { job, findings } = source.lower(names);
+    const { job, findings, names: seen } = source.lower(names);
     const ruleSets = (job.block.values.rules?.value ?? []).flatMap(id => findRuleSet(id) ?? []);
     const results = assemble(job, ruleSets);
-    return { job, results, facts: new FactsTree(publishFacts(job, results)), ruleSets, findings };
+    return { job, results, facts: new FactsTree(() => publishFacts(job, results)), ruleSets, names: seen, findings };
 }
 
 function isSame(before: ReadonlyMap<string, NameFound>, after: ReadonlyMap<string, NameFound>): boolean {
@@ -83,7 +85,7 @@ function withoutValue(names: ComputedNames, answers: ReadonlyMap<string, NameFou
 /** Values that were written and could not be read, and without which a path has none: found by working it out once more and watching. */
 function missedBy(path: string, names: ComputedNames, { job, ruleSets }: SettledJob): readonly string[] {
     names.missed.clear();
-    lookUp(job, new FactsTree(publishFacts(job, assemble(job, ruleSets))), path.split('.'));
+    lookUp(job, new FactsTree(() => publishFacts(job, assemble(job, ruleSets))), path.split('.'));
     return [...names.missed];
 }
 
