@@ -35,12 +35,7 @@ export function evaluateValue(expression: ast.Expr | undefined, reading: Reading
             const [a, b] = [flagOf(left, expression.left, reading), flagOf(right, expression.right, reading)];
             return a === undefined || b === undefined ? undefined : ofFlag(expression.operator === 'and' ? a && b : a || b);
         });
-        case 'Choice': {
-            const condition = evaluateValue(expression.condition, reading);
-            if (!condition) return undefined;
-            const flag = flagOf(condition, expression.condition, reading);
-            return flag === undefined ? undefined : evaluateValue(flag ? expression.yes : expression.no, reading);
-        }
+        case 'Choice': return evaluateValue(chosen(expression, reading), reading);
         case 'Call': return call(expression, reading);
         case 'Size':
         case 'Range':
@@ -52,8 +47,21 @@ export function evaluateValue(expression: ast.Expr | undefined, reading: Reading
 
 /** The same, where a single word that names nothing stands for itself: a choice, a wall. */
 export function evaluateOrWord(expression: ast.Expr | undefined, reading: Reading): Value | undefined {
-    const isPlain = ast.isWord(expression) && expression.path.length === 0 && reading.names.find([expression.ref.$refText]).kind === 'unknown';
-    return isPlain ? ofWord(expression.ref.$refText) : evaluateValue(expression, reading);
+    const term = expression && chosenTerm(expression, reading);
+    const isPlain = ast.isWord(term) && term.path.length === 0 && reading.names.find([term.ref.$refText]).kind === 'unknown';
+    return isPlain ? ofWord(term.ref.$refText) : evaluateValue(term, reading);
+}
+
+/** What stands in the brackets, or behind the `then` or `else` that holds: the term whose value counts. Nothing while the condition waits. */
+export function chosenTerm(term: ast.Expr, reading: Reading): ast.Expr | undefined {
+    let at: ast.Expr | undefined = term;
+    while (ast.isGroup(at) || ast.isChoice(at)) at = ast.isGroup(at) ? at.inner : chosen(at, reading);
+    return at;
+}
+
+function chosen({ condition, yes, no }: ast.Choice, reading: Reading): ast.Expr | undefined {
+    const flag = flagOf(evaluateValue(condition, reading), condition, reading);
+    return flag === undefined ? undefined : flag ? yes : no;
 }
 
 /** Evaluates to a figure; anything else is reported. */
@@ -151,7 +159,7 @@ function call(expression: ast.Call, reading: Reading): Value | undefined {
         reading.report('part-not-expected', expression, `${name} is written ${known.written}.`);
         return undefined;
     }
-    const values = expression.args.map(argument => evaluateValue(argument, reading));
+    const values = expression.args.map(argument => known.takesWords === true ? evaluateOrWord(argument, reading) : evaluateValue(argument, reading));
     const given = values.flatMap(value => value ?? []);
     if (given.length < count) return undefined;
     const result = known.takesList ? known.apply(given) : over(given, one => { const made = known.apply(one); return made.ok ? made.value : undefined; });

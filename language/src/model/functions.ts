@@ -13,6 +13,8 @@ export interface FunctionDefinition {
     readonly parameters: readonly string[];
     /** Whether one list may stand for any number of values. */
     readonly takesList: boolean;
+    /** Whether a word that names nothing stands for itself in it, such as a wall. */
+    readonly takesWords?: true;
     readonly apply: (values: readonly Value[]) => FunctionResult;
 }
 
@@ -82,7 +84,7 @@ export const functions: Readonly<Record<string, FunctionDefinition>> = {
     round_down: { written: 'round_down(value, step)', doc: 'The greatest whole number of steps that is not above the value.', parameters: ['value', 'step'], takesList: false, apply: rounded(floor) },
     round_up: { written: 'round_up(value, step)', doc: 'The smallest whole number of steps that is not below the value.', parameters: ['value', 'step'], takesList: false, apply: rounded(({ n, d }) => -floor({ n: -n, d })) },
     opposite: {
-        written: 'opposite(wall)', doc: 'The wall across the room.', parameters: ['wall'], takesList: false,
+        written: 'opposite(wall)', doc: 'The wall across the room.', parameters: ['wall'], takesList: false, takesWords: true,
         apply: ([value]) => value?.kind === 'word' && isWall(value.word) ? ok(ofWord(neighbours[neighbours[value.word].right].right)) : no('a wall is needed: front, left, back or right'),
     },
 };

@@ -5,7 +5,7 @@ import type { Sourced, Span } from '../core/span.js';
 import * as ast from '../syntax/generated/ast.js';
 import { baseTermOf, nameWord, textOf } from '../syntax/words.js';
 import { definitionOf, derivesFrom, type BlockKind } from '../vocabulary/index.js';
-import { evaluateValue, wordText } from './evaluate.js';
+import { chosenTerm, evaluateValue, wordText } from './evaluate.js';
 import { showHeader } from './block-mistakes.js';
 import { headSpan, keySpan } from './places.js';
 import type { LoweringContext } from './layers.js';
@@ -49,7 +49,7 @@ export function readHeader(fact: ast.Fact, kind: BlockKind, { reading, asking }:
         for (const terms of [first.slice(1), ...phrases.slice(1)]) {
             const [wall, extra] = terms;
             if (!wall) { complain('wall-missing', on, 'A wall stands behind ‘on’: front, left, back or right.'); continue; }
-            const word = asking(`${showHeader(fact)}’s wall`, reading.spanOf(wall), () => wallWord(wall, reading));
+            const word = asking(`${showHeader(fact)}’s wall`, reading.spanOf(wall), () => { const term = chosenTerm(wall, reading); return term ? wallWord(term, reading) : 'waits'; });
             if (word === 'waits') found.waits = true;
             else if (word === undefined || !isWall(word)) {
                 const nearest = word === undefined ? undefined : nearestName(word, wallNames);

@@ -6,7 +6,7 @@ import * as ast from '../syntax/generated/ast.js';
 import { textOf } from '../syntax/words.js';
 import type { Property } from '../vocabulary/block.js';
 import type { ValueKind } from '../vocabulary/values.js';
-import { evaluate, evaluateFlag, evaluateLength, evaluateOrWord, evaluateValue, expectDimension, wordText } from './evaluate.js';
+import { chosenTerm, evaluate, evaluateFlag, evaluateLength, evaluateOrWord, evaluateValue, expectDimension, wordText } from './evaluate.js';
 import { HouseCondition } from './house-condition.js';
 import type { Link } from './block.js';
 import { readDate } from './read-date.js';
@@ -149,7 +149,7 @@ function wordFrom(term: ast.Expr, input: Input, choices: readonly string[]): str
         const own = wordText(term);
         if (choices.includes(own)) return own;
         if (isNameless(term, input)) return undefined;
-    } else if (!ast.isChoice(term) && !ast.isCall(term) && !ast.isComparison(term) && !ast.isLogic(term) && !ast.isGroup(term)) return undefined;
+    } else if (!ast.isCall(term) && !ast.isComparison(term) && !ast.isLogic(term)) return undefined;
     const value = evaluateValue(term, input.reading);
     if (!value) return 'waits';
     return value.kind === 'word' ? value.word : value.kind === 'flag' ? (value.flag ? 'yes' : 'no') : value.kind === 'text' ? value.text : undefined;
@@ -175,8 +175,15 @@ function amountValue(kind: DimensionName, term: ast.Expr, input: Input): ReadVal
     return { value: toSi(quantity), unit: quantity.unit };
 }
 
-function textValue(term: ast.Expr, input: Input): ReadValue | undefined {
+function textValue(whole: ast.Expr, input: Input): ReadValue | undefined {
+    const term = chosenTerm(whole, input.reading);
+    if (!term) return undefined;
     if (ast.isText(term)) return { value: textOf(term) };
+    if (ast.isWord(term) && !isNameless(term, input)) {
+        const found = input.reading.names.find([term.ref.$refText, ...term.path]);
+        if (found.kind === 'waits') return undefined;
+        if (found.kind === 'value' && (found.value.kind === 'text' || found.value.kind === 'word')) return { value: found.value.kind === 'text' ? found.value.text : found.value.word };
+    }
     const fixes = ast.isWord(term) || ast.isLiteral(term) ? [input.reading.replace('Put it in quotes', term, `"${input.reading.textOf(term)}"`)] : [];
     input.reading.report('value-of-another-kind', term, `‘${input.reading.textOf(term)}’ is not what ${input.key} takes: ${input.property.type.words}.`, { fixes });
     return undefined;
@@ -188,7 +195,9 @@ function dateValue(term: ast.Expr, input: Input): ReadValue | undefined {
     return value && { value };
 }
 
-function choiceValue(term: ast.Expr, input: Input, choices = input.property.type.choices ?? []): ReadValue | undefined {
+function choiceValue(whole: ast.Expr, input: Input, choices = input.property.type.choices ?? []): ReadValue | undefined {
+    const term = chosenTerm(whole, input.reading);
+    if (!term) return undefined;
     const word = wordFrom(term, input, choices) ?? (ast.isWord(term) ? wordText(term) : undefined);
     if (word === 'waits') return undefined;
     if (word !== undefined && choices.includes(word)) return { value: word };
@@ -208,7 +217,9 @@ const phasesValue = (term: ast.Expr, input: Input): ReadValue | undefined => {
     return read && { value: read.value === 'three_phase' ? 'three' : 'single' };
 };
 
-function wallValue(term: ast.Expr, input: Input): ReadValue | undefined {
+function wallValue(whole: ast.Expr, input: Input): ReadValue | undefined {
+    const term = chosenTerm(whole, input.reading);
+    if (!term) return undefined;
     const word = wordFrom(term, input, walls) ?? (ast.isWord(term) ? wordText(term) : '');
     if (word === 'waits') return undefined;
     if (isWall(word)) return { value: word };
@@ -218,7 +229,9 @@ function wallValue(term: ast.Expr, input: Input): ReadValue | undefined {
     return undefined;
 }
 
-function linkValue(term: ast.Expr, input: Input): ReadValue | undefined {
+function linkValue(whole: ast.Expr, input: Input): ReadValue | undefined {
+    const term = chosenTerm(whole, input.reading);
+    if (!term) return undefined;
     if (!ast.isWord(term) || term.path.length > 0) { wrongKind(term, input); return undefined; }
     const link = input.link(term, input.property.type.refersTo ?? []);
     return link && { value: link };

@@ -7,7 +7,7 @@ import { isShared } from '../vocabulary/index.js';
 import * as ast from './generated/ast.js';
 import type { HotroomServices } from './module.js';
 import type { Imports, SharedDescription } from './imports.js';
-import { baseTermOf, expectedKinds, nameOf, nameWord } from './words.js';
+import { baseTermOf, expectedKinds, nameOf, nameWord, wordsOf } from './words.js';
 
 export class HotroomNames extends DefaultNameProvider {
     override getName(node: AstNode): string | undefined { return ast.isFact(node) ? nameOf(node) : undefined; }
@@ -104,7 +104,7 @@ class NamesInSight implements Scope {
     }
 }
 
-/** Links a word only where the vocabulary expects a reference: the first word of a value. */
+/** Links a word only where the vocabulary expects a reference: the first word of a value, or what a choice gives in its place. */
 export class HotroomLinker extends DefaultLinker {
     override async link(document: LangiumDocument, token = Cancellation.CancellationToken.None): Promise<void> {
         await interruptAndCheck(token);
@@ -113,7 +113,7 @@ export class HotroomLinker extends DefaultLinker {
     }
     private linkFacts(facts: readonly ast.Fact[], document: LangiumDocument): void {
         for (const fact of facts) {
-            for (const { terms: [word] } of fact.phrases) if (ast.isWord(word)) this.doLink({ container: word, property: 'ref', reference: word.ref }, document);
+            for (const { terms: [value] } of fact.phrases) for (const word of wordsOf(value)) this.doLink({ container: word, property: 'ref', reference: word.ref }, document);
             const base = baseTermOf(fact)?.word;
             if (base) this.doLink({ container: base, property: 'ref', reference: base.ref }, document);
             this.linkFacts(fact.body, document);

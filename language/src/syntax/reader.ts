@@ -112,9 +112,9 @@ class TokenReading {
         if (!this.takeOperator('if')) return this.either(mayRefer);
         const condition = this.either(false);
         this.expect('then');
-        const yes = this.choice(false);
+        const yes = this.choice(mayRefer);
         this.expect('else');
-        const no = this.choice(false);
+        const no = this.choice(mayRefer);
         const draft: Draft<ast.Choice> = { $type: 'Choice', condition, yes, no };
         const node = this.around(draft, condition, 'condition', start);
         hold(yes, node, 'yes');

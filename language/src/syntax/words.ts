@@ -27,14 +27,22 @@ export const propertyOf = (fact: ast.Fact): ReturnType<ReturnType<typeof propert
  */
 export function expectedKinds(word: ast.Word): readonly string[] | undefined {
     const called = ast.isCall(word.$container) && word.$container.callee === word;
-    const phrase = ast.isCall(word.$container) && called ? word.$container.$container : word.$container;
+    let value: ast.Expr = word;
+    while (ast.isChoice(value.$container) && value.$container.condition !== value) value = value.$container;
+    const phrase = ast.isCall(word.$container) && called ? word.$container.$container : value.$container;
     if (!ast.isPhrase(phrase) || word.path.length > 0) return undefined;
     const fact = phrase.$container;
     const from = derivesFrom(fact.key);
     if (from !== undefined && baseTermOf(fact)?.word === word) return [from];
     if (called) return undefined;
-    if (fact.braced || phrase.terms[0] !== word) return undefined;
+    if (fact.braced || phrase.terms[0] !== value) return undefined;
     return propertyOf(fact)?.property.type.refersTo;
+}
+
+/** The words a value may come down to: itself, or those behind `then` and `else`. */
+export function wordsOf(value: ast.Expr | undefined): readonly ast.Word[] {
+    if (ast.isChoice(value)) return [...wordsOf(value.yes), ...wordsOf(value.no)];
+    return ast.isWord(value) ? [value] : [];
 }
 
 /** The text of a `use` path, without its quotes; nothing for a fact that is no `use`. */
