@@ -1,4 +1,5 @@
 import type { AstNode, CompositeCstNode, CstNode, LeafCstNode, RootCstNode } from 'langium';
+import * as ast from './generated/ast.js';
 import type { TokenType } from './token-list.js';
 
 type Range = CstNode['range'];
@@ -9,7 +10,7 @@ type Range = CstNode['range'];
  */
 abstract class Place implements CstNode {
     abstract readonly astNode: AstNode;
-    readonly hidden = false;
+    get hidden(): boolean { return false; }
     constructor(readonly offset: number, public end: number) {}
 
     get length(): number { return this.end - this.offset; }
@@ -25,10 +26,10 @@ abstract class Place implements CstNode {
 
 /** Place of a node. */
 export class NodePlace extends Place implements CompositeCstNode {
-    constructor(offset: number, end: number, readonly astNode: AstNode, private readonly word?: WordPlace) { super(offset, end); }
+    constructor(offset: number, end: number, readonly astNode: AstNode) { super(offset, end); }
     get container(): CompositeCstNode { return placeOf(this.astNode.$container); }
     get content(): CstNode[] {
-        return this.word ? [this.word] : partsOf(this.astNode);
+        return ast.isWord(this.astNode) ? [this.astNode.ref.$refNode ?? []].flat() : partsOf(this.astNode);
     }
 }
 

@@ -41,8 +41,13 @@ class PlainWord implements Reference {
     constructor(readonly $refText: string, readonly $refNode: WordPlace) {}
 }
 
+/** Lists that hold nothing are one list: most facts have no body, most words no path. */
+const none: never[] = [];
+/** A list as long as what it holds; one that was pushed into keeps room for more. */
+const exact = <T>(items: T[]): T[] => items.length === 0 ? none : items.slice();
+
 /** A node while it is made. */
-type Draft<T extends AstNode> = { -readonly [K in Exclude<keyof T, keyof AstNode>]: T[K] } & Pick<T, '$type'> & { $container?: AstNode; $containerProperty?: string; $containerIndex?: number; $cstNode?: NodePlace };
+type Draft<T extends AstNode> = { -readonly [K in Exclude<keyof T, keyof AstNode>]: T[K] } & Pick<T, '$type'> & { $container?: AstNode | undefined; $containerProperty?: string | undefined; $containerIndex?: number | undefined; $cstNode?: NodePlace | undefined };
 const made = <T extends AstNode>(draft: Draft<T>): T => draft as unknown as T;
 
 class TokenReading {
@@ -71,20 +76,24 @@ class TokenReading {
     }
 
     private fact(key: Token, container: AstNode, property: string, index: number, context: string): ast.Fact {
-        const draft: Draft<ast.Fact> = { $type: 'Fact', $container: container, $containerProperty: property, $containerIndex: index, key: key.image, phrases: [], body: [], braced: false };
+        const draft: Draft<ast.Fact> = { $type: 'Fact', $container: container, $containerProperty: property, $containerIndex: index, $cstNode: undefined, key: key.image, phrases: none, body: none, braced: false };
         const fact = made(draft);
         const place = draft.$cstNode = new NodePlace(key.startOffset, endOf(key), fact);
         this.at++;
         const mayRefer = propertiesOf(context).get(key.image)?.property.type.refersTo !== undefined;
+        const phrases: ast.Phrase[] = [];
         while (this.startsValue()) {
-            draft.phrases.push(this.phrase(fact, draft.phrases.length, mayRefer));
+            phrases.push(this.phrase(fact, phrases.length, mayRefer));
             if (!this.is(this.types.comma)) break;
             this.at++;
         }
+        draft.phrases = exact(phrases);
         if (this.is(this.types.openBrace)) {
             draft.braced = true;
             this.at++;
-            this.facts(fact, 'body', draft.body, key.image);
+            const body: ast.Fact[] = [];
+            this.facts(fact, 'body', body, key.image);
+            draft.body = exact(body);
             if (this.is(this.types.closeBrace)) this.at++;
             else this.stoppedAt ??= this.current;
         }
@@ -94,15 +103,17 @@ class TokenReading {
 
     private phrase(fact: ast.Fact, index: number, mayRefer: boolean): ast.Phrase {
         const start = this.current?.startOffset ?? 0;
-        const draft: Draft<ast.Phrase> = { $type: 'Phrase', $container: fact, $containerProperty: 'phrases', $containerIndex: index, terms: [] };
+        const draft: Draft<ast.Phrase> = { $type: 'Phrase', $container: fact, $containerProperty: 'phrases', $containerIndex: index, $cstNode: undefined, terms: none };
+        const terms: ast.Expr[] = [];
         const phrase = made(draft);
         const place = draft.$cstNode = new NodePlace(start, start, phrase);
         const mayDerive = index === 0 && derivesFrom(fact.key) !== undefined;
         while (this.startsValue()) {
             const before = this.tokens[this.at - 1];
-            const isBase = mayDerive && (draft.terms.length === 2 || draft.terms.length === 3) && before?.image === 'is';
-            hold(draft.terms[draft.terms.push(this.choice(isBase || (mayRefer && draft.terms.length === 0))) - 1], phrase, 'terms', draft.terms.length - 1);
+            const isBase = mayDerive && (terms.length === 2 || terms.length === 3) && before?.image === 'is';
+            hold(terms[terms.push(this.choice(isBase || (mayRefer && terms.length === 0))) - 1], phrase, 'terms', terms.length - 1);
         }
+        draft.terms = exact(terms);
         place.end = this.endBefore();
         return phrase;
     }
@@ -217,9 +228,9 @@ class TokenReading {
                     this.at++;
                     return this.call(word);
                 }
-                case types.length: case types.quantity: case types.number: return leaf<ast.Literal>({ $type: 'Literal', text: token.image }, token);
-                case types.text: return leaf<ast.Text>({ $type: 'Text', text: token.image }, token);
-                case types.date: return leaf<ast.DateLiteral>({ $type: 'DateLiteral', text: token.image }, token);
+                case types.length: case types.quantity: case types.number: return leaf<ast.Literal>('Literal', token);
+                case types.text: return leaf<ast.Text>('Text', token);
+                case types.date: return leaf<ast.DateLiteral>('DateLiteral', token);
                 default: if (token.image === '(') return this.group(token);
             }
         }
@@ -230,15 +241,15 @@ class TokenReading {
     }
 
     private word(token: Token, mayRefer: boolean): ast.Word {
-        const draft = { $type: 'Word', path: [] as string[] } as Draft<ast.Word>;
+        const draft = { $type: 'Word', $container: undefined, $containerProperty: undefined, $containerIndex: undefined, $cstNode: undefined, path: none, ref: undefined } as unknown as Draft<ast.Word>;
         const word = made(draft);
         const leafPlace = new WordPlace(token.startOffset, endOf(token), word, token.tokenType);
-        const place = draft.$cstNode = new NodePlace(token.startOffset, endOf(token), word, leafPlace);
+        const place = draft.$cstNode = new NodePlace(token.startOffset, endOf(token), word);
         draft.ref = (mayRefer ? this.linker.buildReference(word, 'ref', leafPlace, token.image) : new PlainWord(token.image, leafPlace)) as Reference<ast.Fact>;
         while (this.takeOperator('.')) {
             const name = this.current;
             if (!name) break;
-            draft.path.push(name.image);
+            draft.path = [...draft.path, name.image];
             this.at++;
         }
         place.end = this.endBefore();
@@ -277,8 +288,10 @@ function hold(node: ast.Expr | undefined, container: AstNode, property: string, 
     if (index !== undefined) draft.$containerIndex = index;
 }
 
-function leaf<T extends ast.Literal | ast.Text | ast.DateLiteral>(draft: Draft<T>, token: Token): T {
-    const node = made(draft);
+/** A node of one token. It has all its places from the start, so that it never grows a second store for them. */
+function leaf<T extends ast.Literal | ast.Text | ast.DateLiteral>($type: T['$type'], token: Token): T {
+    const draft = { $type, $container: undefined, $containerProperty: undefined, $containerIndex: undefined, $cstNode: undefined as NodePlace | undefined, text: token.image };
+    const node = draft as unknown as T;
     draft.$cstNode = new NodePlace(token.startOffset, endOf(token), node);
     return node;
 }

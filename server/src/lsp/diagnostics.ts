@@ -1,6 +1,6 @@
 import { OperationCancelled, interruptAndCheck, isOperationCancelled, Cancellation, type DocumentValidator, type LangiumDocument, type ValidationOptions } from 'langium';
 import { DiagnosticSeverity, type Diagnostic } from 'vscode-languageserver';
-import { analyze } from '../../../language/src/analyze.js';
+import { analyze, release } from '../../../language/src/analyze.js';
 import type { ReportedFinding, Severity } from '../../../language/src/core/finding.js';
 import type { HotroomServerServices } from '../services.js';
 import type { Places } from '../to-lsp.js';
@@ -37,7 +37,12 @@ export class HotroomValidator implements DocumentValidator {
         try {
             const run = this.services.editing.analyze ?? analyze;
             const uri = document.uri.toString();
-            return run(document, this.services, { checkCancelled }).findings.map(finding => toDiagnostic(finding, uri, places, handbook));
+            const { file, findings } = run(document, this.services, { checkCancelled });
+            const diagnostics = findings.map(finding => toDiagnostic(finding, uri, places, handbook));
+            // Nobody looks at a closed file that holds jobs only: it has told what it had to tell, and is worked out again when it is opened.
+            const isShared = file.catalogues.length > 0 || file.series.length > 0 || file.rules.length > 0;
+            if (!isShared && this.services.shared.workspace.TextDocuments.get(document.uri) === undefined) release(document, this.services);
+            return diagnostics;
         } catch (error) {
             if (isOperationCancelled(error)) throw error;
             log(`Checking ${document.uri.toString()} (version ${document.textDocument.version}) failed: ${error instanceof Error ? error.stack ?? error.message : String(error)}`);
