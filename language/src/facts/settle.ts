@@ -10,7 +10,7 @@ import type { LanguageFinding } from '../model/reading.js';
 import { findRuleSet, type RuleSet } from '../rule-sets/index.js';
 import { FactsTree } from './facts-tree.js';
 import { lookUp } from './look-up.js';
-import { publishFacts } from './publish.js';
+import { publishFacts, publishFactsAbout } from './publish.js';
 
 /** One job with everything known of it. */
 export interface SettledJob {
@@ -71,9 +71,12 @@ function withoutValue(names: ComputedNames, answers: ReadonlyMap<string, NameFou
     const needs = needsOf(uses, path => missedBy(path, names, settled));
     const found: LanguageFinding[] = [];
     const told = new Set<string>();
+    const owners = new Set(uses.map(({ owner }) => owner));
     for (const { owner, at } of open) {
         const ring = ringFrom(owner, needs);
         if (!ring || ring.some(name => told.has(name))) continue;
+        // By way of an engine it is certain only while nothing else keeps the engine from its result.
+        if (settled.findings.length > 0 && ring.some(name => !owners.has(name))) continue;
         for (const name of ring) told.add(name);
         found.push(ringFinding(ring, at, uses));
     }
@@ -84,8 +87,10 @@ function withoutValue(names: ComputedNames, answers: ReadonlyMap<string, NameFou
 
 /** Values that were written and could not be read, and without which a path has none: found by working it out once more and watching. */
 function missedBy(path: string, names: ComputedNames, { job, ruleSets }: SettledJob): readonly string[] {
+    const [first = '', ...rest] = path.split('.');
+    const kind = job.block.children.find(block => block.name?.value === first)?.kind ?? first;
     names.missed.clear();
-    lookUp(job, new FactsTree(() => publishFacts(job, assemble(job, ruleSets))), path.split('.'));
+    lookUp(job, new FactsTree(() => publishFactsAbout(kind, job, assemble(job, ruleSets))), [first, ...rest]);
     return [...names.missed];
 }
 

@@ -1,6 +1,7 @@
 import type { ReportedFinding } from '../core/finding.js';
 import { spanContains, type Span } from '../core/span.js';
 import type { Job } from '../model/job.js';
+import { isLanguageRule } from '../model/language-rules.js';
 
 /**
  * Findings of a job stand in the job's own text. One that stands in the text of a series moves to where the job says what it is made from, and keeps
@@ -12,7 +13,7 @@ export function relocate(findings: readonly ReportedFinding[], job: Job, own: Sp
     if (!base) return findings;
     const moved = new Set<string>();
     return findings.flatMap((finding): ReportedFinding[] => {
-        if (spanContains(own, finding.at)) return [finding];
+        if (spanContains(own, finding.at) || (isLanguageRule(finding.rule) && finding.at.uri === own.uri)) return [finding];
         const key = `${finding.rule} ${finding.message}`;
         if (moved.has(key)) return [];
         moved.add(key);
