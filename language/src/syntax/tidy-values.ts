@@ -63,7 +63,7 @@ class ValueReader {
         this.out.push(word);
         this.at++;
         this.either();
-        if (!this.branch(word, 'then', () => { this.either(); })) return;
+        if (!this.branch(word, 'then', () => { this.choice(); })) return;
         this.branch(word, 'else', () => { this.choice(); });
     }
     /** One branch of a choice; what is missing is reported and the choice is filled up, so that it stands whole before the grammar. */
