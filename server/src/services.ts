@@ -4,6 +4,7 @@ import type { analyze } from '../../language/src/analyze.js';
 import type { IntegerSolver } from '../../language/src/engines/stock/integer-solver.js';
 import { HotroomGeneratedModule, HotroomGeneratedSharedModule } from '../../language/src/syntax/generated/module.js';
 import { hotroomModule, hotroomSharedModule, type HotroomServices, type HotroomSharedAdditions } from '../../language/src/syntax/module.js';
+import { HotroomCallHierarchy } from './lsp/call-hierarchy.js';
 import { HotroomCodeActions } from './lsp/code-actions.js';
 import { HotroomCodeLenses } from './lsp/code-lenses.js';
 import { HotroomCompletion } from './lsp/completion.js';
@@ -87,6 +88,7 @@ export function createServerServices(context: DefaultSharedModuleContext, option
             RenameProvider: services => new HotroomRename(services), DocumentSymbolProvider: services => new HotroomDocumentSymbols(services),
             Formatter: services => new HotroomFormatter(services), FoldingRangeProvider: services => new HotroomFolding(services),
             DocumentLinkProvider: services => new HotroomDocumentLinks(services), SemanticTokenProvider: services => new HotroomSemanticTokens(services),
+            CallHierarchyProvider: services => new HotroomCallHierarchy(services),
             InlayHintProvider: services => new HotroomInlayHints(services), CodeLensProvider: services => new HotroomCodeLenses(services),
         },
     };

@@ -68,3 +68,30 @@ test('a selection grows anywhere in any text', () => {
         }
     }
 });
+
+test('an outline has series with their parameters, lets, variants, house rules and waivers', () => {
+    const show = (entries: readonly OutlineEntry[]): unknown[] => entries.map(({ name, detail, kind, children }) => children.length > 0 ? [kind, name, detail, show(children)] : [kind, name, detail]);
+    expect(show(outlineOf(rawOf(dedent(`
+        let finger = 1 1/2"
+        rule deep "Deep enough" { severity error; each bench; require bench.depth >= 18"; because "house" }
+        series cottage "Cottage" {
+            parameter w { takes length; otherwise 84" }
+            let step = max(finger, w / 5)
+            room { width w }
+        }
+        series high is cottage(90")
+        job one "First" is cottage(96") {
+            waive deep on upper because "agreed" by "office" until 2027-03-01
+            variant low "Low" { bench upper { top 36" } }
+        }
+        job two is high
+        job three
+    `))))).toEqual([
+        ['let', 'finger', '= 1 1/2"'],
+        ['rule', 'deep', 'rule · Deep enough · error · each bench'],
+        ['series', 'cottage', 'series · Cottage', [['parameter', 'w', 'parameter · length · otherwise 84"'], ['let', 'step', '= max(finger, w / 5)'], ['room', 'room', '']]],
+        ['series', 'high', 'series · is cottage(90")'],
+        ['job', 'one', 'job · First · is cottage(96")', [['waive', 'deep', 'waived · on upper · until 2027-03-01'], ['variant', 'low', 'variant · Low', [['bench', 'upper', 'bench']]]]],
+        ['job', 'two', 'job · is high'],
+    ]);
+});

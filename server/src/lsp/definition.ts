@@ -1,12 +1,12 @@
-import { AstUtils, type LangiumDocument } from 'langium';
+import type { LangiumDocument } from 'langium';
 import type { DefinitionProvider } from 'langium/lsp';
 import type { DefinitionParams, LocationLink } from 'vscode-languageserver';
-import { nameWord } from '../../../language/src/syntax/words.js';
+import { leadsAt } from '../../../language/src/editing/name-index.js';
 import type { HotroomServerServices } from '../services.js';
 import { rangeIn } from '../to-lsp.js';
-import { namedPlaceAt } from './declarations.js';
+import { NamesInSight } from './names.js';
 
-/** From a name to the block of that name, from the path of a `use` to the file. */
+/** From a name to what declares it, from a fact to the one it wins over and back, from the path of a `use` to the file. */
 export class HotroomDefinition implements DefinitionProvider {
     constructor(private readonly services: HotroomServerServices) {}
 
@@ -19,12 +19,12 @@ export class HotroomDefinition implements DefinitionProvider {
             const head = { start: { line: 0, character: 0 }, end: { line: 0, character: 0 } };
             return [{ originSelectionRange: rangeIn(document.textDocument, cst.offset, cst.end), targetUri: target.uri.toString(), targetRange: head, targetSelectionRange: head }];
         }
-        const place = namedPlaceAt(document, offset);
-        const name = place && (nameWord(place.block)?.$cstNode ?? place.block.$cstNode);
-        if (!place || !name) return undefined;
-        const target = AstUtils.getDocument(place.block);
-        return [{
-            originSelectionRange: place.word.range, targetUri: target.uri.toString(), targetRange: place.block.$cstNode?.range ?? name.range, targetSelectionRange: name.range,
-        }];
+        const { library, uris } = new NamesInSight(this.services);
+        const found = leadsAt(document.uri.toString(), offset, uris, library);
+        const { Places } = this.services.editing;
+        return found?.leads.map(({ uri, fact, start, end }) => ({
+            originSelectionRange: rangeIn(document.textDocument, found.start, found.end), targetUri: uri,
+            targetRange: Places.range({ uri, start: fact.$cstNode?.offset ?? start, end: fact.$cstNode?.end ?? end }), targetSelectionRange: Places.range({ uri, start, end }),
+        }));
     }
 }
