@@ -44,14 +44,16 @@ async function generateHighlighting() {
 /** A page for each rule and each mistake of the language, and an index by family; a page whose rule is gone goes too. */
 async function generateHandbook() {
     const { allRuleHelp, ruleHelpMarkdown } = await load('language/src/renderings/rule-help.ts');
+    const { languageReference } = await load('language/src/renderings/language-reference.ts');
     const folder = path.join(target, 'language/handbook');
     fs.rmSync(folder, { recursive: true, force: true });
     fs.mkdirSync(folder, { recursive: true });
     const all = allRuleHelp().toSorted((a, b) => a.family.localeCompare(b.family, 'en') || (a.id < b.id ? -1 : 1));
     for (const help of all) fs.writeFileSync(path.join(folder, `${help.id}.md`), `# ${help.title}\n\n\`${help.id}\` (${help.family})\n\n${ruleHelpMarkdown(help).trimEnd()}\n`);
+    fs.writeFileSync(path.join(folder, 'reference.md'), languageReference());
     const families = Map.groupBy(all, help => help.family);
     const index = [...families].map(([family, members]) => `## ${family}\n\n${members.map(({ id, title, severity }) => `- [${id}](${id}.md), ${severity}: ${title}`).join('\n')}\n`);
-    fs.writeFileSync(path.join(folder, 'README.md'), `# Rule handbook\n\nEverything Hotroom reports. Made from the rules by \`npm run generate\`. The examples replace or join blocks of the standard job, \`examples/birch-point.hotroom\`; a remark \`// without …\` takes a block away.\n\n${index.join('\n')}`);
+    fs.writeFileSync(path.join(folder, 'README.md'), `# Rule handbook\n\nEverything Hotroom reports. How the language is written stands in the [language reference](reference.md). Made from the rules by \`npm run generate\`. The examples replace or join blocks of the standard job, \`examples/birch-point.hotroom\`; a remark \`// without …\` takes a block away.\n\n${index.join('\n')}`);
 }
 
 async function load(entry) {

@@ -23,7 +23,7 @@ export const ofList = (items: readonly Value[]): Value => ({ kind: 'list', items
 export function ofAmount(value: number, unit: string): Value | undefined {
     if (!Number.isFinite(value)) return undefined;
     const exact = decimal(value);
-    const quantity = unit === '' ? bareNumber(exact) : quantityOf(exact, unit);
+    const quantity = unit === '' || unit === '%' ? bareNumber(exact) : quantityOf(exact, unit);
     return quantity && ofQuantity(quantity);
 }
 /** Cubic ticks as a volume. */

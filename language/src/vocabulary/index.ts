@@ -35,7 +35,7 @@ const children = new Map<string, readonly BlockKind[]>();
 /** Kinds of block that may stand in a block of kind `parent`, or at the top of a `file`. */
 export function blocksIn(parent: string): readonly BlockKind[] {
     let found = children.get(parent);
-    if (!found) children.set(parent, found = blockKinds.filter(kind => definitionOf(kind).standsIn.some(place => place === parent || place === likeOf(parent))));
+    if (!found) children.set(parent, found = blockKinds.filter(kind => definitionOf(kind).standsIn.some(place => place === parent || (place === likeOf(parent) && kind !== 'variant'))));
     return found;
 }
 

@@ -1,17 +1,20 @@
 import { nearestName } from '../../../language/src/core/nearest.js';
 import { wrap } from '../../../language/src/renderings/report-text.js';
+import { wordHelp } from '../../../language/src/renderings/language-reference.js';
 import { allRuleHelp, ruleHelp, ruleHelpText, type RuleHelp } from '../../../language/src/renderings/rule-help.js';
 import { showCount } from '../../../language/src/renderings/show-figures.js';
+import { functions } from '../../../language/src/model/functions.js';
+import { blockKinds } from '../../../language/src/vocabulary/index.js';
 import type { Command } from './command.js';
 import { widthOf } from './console.js';
 import { exitCodes, usageFailure } from './exit-codes.js';
 import { shown } from './files.js';
 
 export const explain: Command = {
-    name: 'explain', takes: '[RULES|FAMILIES…]', summary: 'Say what a rule is about, where it comes from and what cures it.',
-    doc: ['A rule is named by the id printed with a finding, with or without its family. The name of a family lists its rules; without a name the families are listed.'],
+    name: 'explain', takes: '[RULES|FAMILIES|WORDS…]', summary: 'Say what a rule is about and what cures it, or what a word of the language means.',
+    doc: ['A rule is named by the id printed with a finding, with or without its family. The name of a family lists its rules; without a name the families are listed. A word of the language (a block, a fact, a function) is explained with what it takes.'],
     options: [],
-    examples: ['hotroom explain', 'hotroom explain bench', 'hotroom explain unknown-word'],
+    examples: ['hotroom explain', 'hotroom explain bench', 'hotroom explain unknown-word', 'hotroom explain bench_build', 'hotroom explain let'],
     async run(args, { stdout }) {
         const width = widthOf(stdout);
         const all = allRuleHelp();
@@ -23,7 +26,7 @@ export const explain: Command = {
 /** What each family is about, in the order they are listed. */
 const families: Readonly<Record<RuleHelp['family'], string>> = {
     site: 'the place the room is built in', shell: 'wall and ceiling panels', opening: 'doors and windows', bench: 'benches', heater: 'heater, sensor, controls, signs',
-    electrical: 'circuits, supply, lights', air: 'vents and air change', language: 'the text of a file itself',
+    electrical: 'circuits, supply, lights', air: 'vents and air change', language: 'the text of a file itself', settings: 'the settings file of a project',
 };
 
 function familyTable(all: readonly RuleHelp[], width: number): string {
@@ -39,19 +42,21 @@ function familyTable(all: readonly RuleHelp[], width: number): string {
 
 function textFor(name: string, all: readonly RuleHelp[], width: number): string {
     const own = all.filter(help => help.family === name.replace(/\/$/, ''));
+    const word = wordHelp(name, width);
     if (own.length > 0) {
         const idWidth = Math.max(...own.map(({ id }) => id.length));
-        return own.map(({ id, severity, title }) => `${id.padEnd(idWidth)}  ${severity.padEnd(7)}  ${title}\n`).join('');
+        return (word === undefined ? '' : `${word}\n`) + own.map(({ id, severity, title }) => `${id.padEnd(idWidth)}  ${severity.padEnd(7)}  ${title}\n`).join('');
     }
     const id = name.replace(/^.*\//, '');
     const help = ruleHelp(id);
     if (help) return ruleHelpText(help, width);
-    throw usageFailure(`There is no rule called ${shown(name)}.${meantBy(id, all)}`);
+    if (word !== undefined) return word;
+    throw usageFailure(`There is no rule and no word called ${shown(name)}.${meantBy(id, all)}`);
 }
 
 /** The nearest id, else those that hold the word: a person remembers `clearance`, seldom the whole id. */
 function meantBy(id: string, all: readonly RuleHelp[]): string {
-    const meant = nearestName(id, [...all.map(help => help.id), ...new Set(all.map(({ family }) => family))]);
+    const meant = nearestName(id, [...all.map(help => help.id), ...new Set(all.map(({ family }) => family)), ...blockKinds, ...Object.keys(functions)]);
     if (meant !== undefined) return ` Is ${meant} meant?`;
     const holding = id.length < 3 ? [] : all.map(help => help.id).filter(other => other.includes(id.toLowerCase()));
     if (holding.length === 0) return ' hotroom explain lists the families of rules.';

@@ -81,7 +81,7 @@ describe('explain', () => {
         const { code, out } = await answer(['explain']);
         expect(code).toBe(0);
         const families = [...out.matchAll(/^ {2}(\S+) +(\d+) {2}\S/gm)].map(([, family, count]) => [family!, Number(count)] as const);
-        expect(families.map(([family]) => family).sort()).toEqual([...new Set(allRules.map(({ family }) => family)), 'language'].sort());
+        expect(families.map(([family]) => family).sort()).toEqual([...new Set(allRules.map(({ family }) => family)), 'language', 'settings'].sort());
         for (const words of ['hotroom explain FAMILY', 'hotroom explain RULE']) expect(out).toContain(words);
         const listed: string[] = [];
         for (const [family, count] of families) {
@@ -106,8 +106,16 @@ describe('explain', () => {
         expect(code).toBe(0);
         for (const words of [rule!.id, rule!.title, 'Sources', rule!.isWaivable ? 'can be waived' : 'can never be waived']) expect(out).toContain(words);
     });
+    test.each([
+        ['slat_gap', 'slat_gap in bench build: Least and greatest gap between slats.'], ['let', 'let aisle = room.inside.width - 2 * 20"'], ['round_up', 'round_up(value, step)'],
+        ['heater_model', 'heater_model NAME ["TITLE"] [is OTHER] { … }'], ['when', 'leaves the block out'],
+    ])('the word %s of the language', async (word, part) => {
+        const { code, out } = await answer(['explain', word]);
+        expect(code).toBe(0);
+        expect(out.replaceAll(/\s+/g, ' ')).toContain(part);
+    });
     test('a misspelt rule', async () => {
-        expect(await answer(['explain', 'unit-mising'])).toEqual({ code: 2, out: '', err: 'hotroom: There is no rule called unit-mising. Is unit-missing meant?\n' });
+        expect(await answer(['explain', 'unit-mising'])).toEqual({ code: 2, out: '', err: 'hotroom: There is no rule and no word called unit-mising. Is unit-missing meant?\n' });
         expect((await answer(['explain', 'zzzzzzzz'])).err).toBe('hotroom: There is no rule called zzzzzzzz. hotroom explain lists the families of rules.\n');
         expect((await answer(['explain', 'bnch'])).err).toBe('hotroom: There is no rule called bnch. Is bench meant?\n');
         expect((await answer(['explain', 'head'])).err).toMatch(/^hotroom: There is no rule called head\. Rules with that word: .*head-clearance-too-low/);
