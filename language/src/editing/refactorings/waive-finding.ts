@@ -13,7 +13,7 @@ import type { Refactoring } from './refactoring.js';
  */
 export function waiveFindings(analysis: Analysis, uri: string, start: number, end: number, until: CalendarDate): readonly (Refactoring & { readonly finding: ReportedFinding })[] {
     return analysis.findings.flatMap(finding => {
-        if (finding.at.uri !== uri || finding.at.start > end || start > finding.at.end || !mayBeWaived(finding, analysis)) return [];
+        if (finding.at.uri !== uri || finding.at.start > end || start > finding.at.end || !mayBeWaived(finding)) return [];
         const owner = analysis.jobs.find(({ findings }) => findings.includes(finding));
         if (!owner) return [];
         const { block } = owner.job;
@@ -26,9 +26,5 @@ export function waiveFindings(analysis: Analysis, uri: string, start: number, en
     });
 }
 
-function mayBeWaived({ rule, waived, isWaivable, severity }: ReportedFinding, { jobs, file }: Analysis): boolean {
-    if (waived || isWaivable === false || severity === 'hint') return false;
-    return allRules.some(({ id, isWaivable: may }) => id === rule && may) || file.rules.some(({ name }) => name?.value === rule) || (jobs.length > 0 && isHouse(rule));
-}
-/** House rules of used files have underscores, as names have; ids of built-in findings have none. */
-const isHouse = (rule: string): boolean => !rule.includes('-') && !allRules.some(({ id }) => id === rule);
+const mayBeWaived = ({ rule, waived, isWaivable, severity, citation }: ReportedFinding): boolean =>
+    !waived && isWaivable !== false && severity !== 'hint' && (citation?.kind === 'house' || allRules.some(({ id, isWaivable: may }) => id === rule && may));
