@@ -95,3 +95,18 @@ test('an outline has series with their parameters, lets, variants, house rules a
         ['job', 'two', 'job · is high'],
     ]);
 });
+
+test.each([
+    ['bench a { top max(step, upper.led<|>ger.top / 2 - 1") }', ['ledger', 'upper.ledger.top', 'upper.ledger.top / 2', 'upper.ledger.top / 2 - 1"', 'step, upper.ledger.top / 2 - 1"', '(step, upper.ledger.top / 2 - 1")', 'max(step, upper.ledger.top / 2 - 1")', 'top max(step, upper.ledger.top / 2 - 1")']],
+    ['require room.height > 3" and a<|>ll(bench.top <= 2") or not(x)', ['all', 'all(bench.top <= 2")', 'room.height > 3" and all(bench.top <= 2")', 'room.height > 3" and all(bench.top <= 2") or not(x)', 'require room.height > 3" and all(bench.top <= 2") or not(x)']],
+    ['hinge if side = ri<|>ght then left else right', ['right', 'side = right', 'if side = right then left else right', 'hinge if side = right then left else right']],
+    ['let a = b<|> * 2', ['b', 'b * 2', 'a = b * 2', 'let a = b * 2']],
+])('a selection grows through a calculation: %s', (marked, stretches) => {
+    const { text, offset } = withCursor(marked);
+    const grown = stretchesAround(rawOf(text), offset).map(({ start, end }) => text.slice(start, end)).filter(stretch => !stretch.includes('{') && !/^\s/.test(stretch));
+    expect(grown).toEqual(stretches.at(-1) === text ? stretches : stretches.filter(stretch => stretch !== text));
+});
+test('series, variants and house rules fold', () => {
+    const text = 'series a {\n    parameter w {\n        takes length\n    }\n}\njob b is a(1") {\n    variant c {\n        bench d { top 1" }\n    }\n}\nrule e {\n    require 1 < 2\n}\n';
+    expect(foldsOf(rawOf(text)).map(({ firstLine, lastLine }) => [firstLine, lastLine])).toEqual([[0, 3], [1, 2], [5, 8], [6, 7], [10, 11]]);
+});

@@ -1,6 +1,7 @@
 import { endOf } from '../syntax/token-list.js';
 import { endOfFact } from './outline.js';
 import type { RawFact, RawText } from './raw-facts.js';
+import { stretchesInCalculation } from './ranges-in-calculations.js';
 import { phraseAround } from './spot.js';
 import { lineAt, linesOf } from './text-lines.js';
 
@@ -37,7 +38,7 @@ function stretches(lines: readonly number[], step: number): { firstLine: number;
 
 export interface Stretch { readonly start: number; readonly end: number }
 
-/** Stretches around an offset from small to large: word, list member, value, fact, what stands in the block, block, …, the file. */
+/** Stretches around an offset from small to large: word, name, what a calculation joins, list member, value, fact, what stands in the block, block, …, the file. */
 export function stretchesAround(raw: RawText, offset: number): readonly Stretch[] {
     const found: Stretch[] = [];
     const push = (start: number, end: number): void => {
@@ -59,6 +60,7 @@ function pushValue(fact: RawFact, offset: number, push: (start: number, end: num
     const values = fact.tokens.slice(1);
     const { own, behind } = phraseAround(values.filter(token => token.startOffset <= offset), values.filter(token => token.startOffset > offset));
     const member = [...own, ...behind];
+    for (const { start, end } of stretchesInCalculation(fact.tokens.slice(1), offset)) push(start, end);
     for (const tokens of [member, values]) {
         const [first] = tokens;
         const last = tokens.at(-1);

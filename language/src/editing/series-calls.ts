@@ -36,3 +36,10 @@ export function callOf(fact: ast.Fact, uri: string, library: NameLibrary): Serie
     const other = base && sharedNamed(library, uri, base.word.ref.$refText, ['series']);
     return other && at && { other, from: { start: at.offset, end: at.end } };
 }
+
+/** How many jobs are made from a series, directly or through other series. */
+export function countJobsFrom(series: ast.Fact, all: readonly string[], library: NameLibrary, seen = new Set<ast.Fact>()): number {
+    if (seen.has(series)) return 0;
+    seen.add(series);
+    return madeFrom(series, all, library).reduce((count, { other: { fact } }) => count + (fact.key === 'job' ? 1 : countJobsFrom(fact, all, library, seen)), 0);
+}

@@ -1,9 +1,10 @@
 import * as z from 'zod/mini';
 import type { LengthUnit } from '../../../language/src/core/show.js';
+import { hintKinds, type HintKind } from '../../../language/src/editing/hints.js';
 import type { HotroomServerServices } from '../services.js';
 
 const unitsSchema = z.enum(['auto', 'inch', 'metric']);
-const inlayHintsSchema = z.object({ enabled: z.boolean() });
+const inlayHintsSchema = z.record(z.string(), z.unknown());
 
 /** The settings of the editor that the server reads. What is not as it should be counts as not set. */
 export class Settings {
@@ -21,9 +22,11 @@ export class Settings {
         }
     }
 
-    async showsInlayHints(): Promise<boolean> {
+    /** The kinds of hint to show: all that are not turned off, one by one or together. */
+    async inlayHints(): Promise<ReadonlySet<HintKind>> {
         const read = inlayHintsSchema.safeParse(await this.read('inlayHints'));
-        return !read.success || read.data.enabled;
+        const isOff = (name: string): boolean => read.success && read.data[name] === false;
+        return new Set(isOff('enabled') ? [] : hintKinds.filter(kind => !isOff(kind)));
     }
 
     private async read(name: string): Promise<unknown> {
