@@ -1,6 +1,6 @@
 /**
- * Makes everything that is made: the parser's tables and types from the grammar, the highlighting grammar from the vocabulary, and the rule
- * handbook from the rules.
+ * Makes everything that is made: the parser's tables and types from the grammar, the highlighting grammar from the vocabulary, the rule handbook
+ * from the rules, and the JSON Schema of settings files from what checks them.
  * `node language/generate.mjs [FOLDER]` writes into the repository, or into another folder of the same shape, so that a test can compare.
  */
 import * as esbuild from 'esbuild';
@@ -16,6 +16,7 @@ const target = path.resolve(process.argv[2] ?? root);
 generateParser();
 await generateHighlighting();
 await generateHandbook();
+await generateSettingsSchema();
 
 function generateParser() {
     const config = JSON.parse(fs.readFileSync(path.join(root, 'langium-config.json'), 'utf8'));
@@ -54,6 +55,13 @@ async function generateHandbook() {
     const families = Map.groupBy(all, help => help.family);
     const index = [...families].map(([family, members]) => `## ${family}\n\n${members.map(({ id, title, severity }) => `- [${id}](${id}.md), ${severity}: ${title}`).join('\n')}\n`);
     fs.writeFileSync(path.join(folder, 'README.md'), `# Rule handbook\n\nEverything Hotroom reports. How the language is written stands in the [language reference](reference.md). Made from the rules by \`npm run generate\`. The examples replace or join blocks of the standard job, \`examples/birch-point.hotroom\`; a remark \`// without …\` takes a block away.\n\n${index.join('\n')}`);
+}
+
+/** The description of settings files, from what checks them: editors complete and check with it. */
+async function generateSettingsSchema() {
+    const { settingsJsonSchema } = await load('language/src/settings/schema.ts');
+    fs.mkdirSync(path.join(target, 'schemas'), { recursive: true });
+    fs.writeFileSync(path.join(target, 'schemas/hotroom.schema.json'), `${JSON.stringify(settingsJsonSchema(), undefined, 1)}\n`);
 }
 
 async function load(entry) {

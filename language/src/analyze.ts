@@ -1,10 +1,12 @@
 import type { LangiumDocument } from 'langium';
 import type { ReportedFinding } from './core/finding.js';
 import { reported, type AnalyzeOptions, type JobAnalysis } from './analysis/analyze-job.js';
+import { JudgedJob } from './analysis/judged-job.js';
 import { KeptJobs } from './analysis/kept-jobs.js';
 import { forgetLowered, lowerFile, type LoweredFile } from './model/file.js';
 import type { HotroomFile } from './model/job.js';
 import { checkHouseRule } from './rules/house-rules.js';
+import { applySeverities } from './settings/apply-severities.js';
 import type { HotroomServices } from './syntax/module.js';
 
 export type { AnalyzeOptions, JobAnalysis } from './analysis/analyze-job.js';
@@ -14,9 +16,11 @@ export interface Analysis {
     readonly file: HotroomFile;
     readonly jobs: readonly JobAnalysis[];
     readonly findings: readonly ReportedFinding[];
+    /** What the settings of the project turned off. */
+    readonly leftOut: readonly ReportedFinding[];
 }
 
-const kept = new WeakMap<LoweredFile, { readonly analysis: Analysis; readonly today: string }>();
+const kept = new WeakMap<LoweredFile, { readonly analysis: Analysis; readonly under: string }>();
 const keptJobs = new WeakMap<HotroomServices, KeptJobs>();
 
 /**
@@ -26,18 +30,21 @@ const keptJobs = new WeakMap<HotroomServices, KeptJobs>();
  */
 export function analyze(document: LangiumDocument, services: HotroomServices, options: AnalyzeOptions = {}): Analysis {
     const lowered = lowerFile(document, services);
-    const today = options.today ? Object.values(options.today).join('-') : '';
+    const { settings } = options;
+    const under = JSON.stringify([options.today, settings?.key]);
     const known = options.rules ? undefined : kept.get(lowered);
-    if (known?.today === today) return known.analysis;
+    if (known?.under === under) return known.analysis;
     let memory = keptJobs.get(services);
     if (!memory) keptJobs.set(services, memory = new KeptJobs(services));
-    const jobs = memory.analyze(document, lowered, options);
+    const jobs = memory.analyze(document, lowered, options).map((job): JobAnalysis => settings ? new JudgedJob(job, settings) : job);
     const ofRules = lowered.file.rules.flatMap(checkHouseRule);
-    const findings = unknownNamesTogether([...lowered.findings.map(reported), ...ofRules, ...jobs.flatMap(job => job.findings)])
+    const ofText = [...lowered.findings.map(reported), ...ofRules];
+    const judged = settings ? applySeverities(ofText, settings) : { findings: ofText, leftOut: [] };
+    const findings = unknownNamesTogether([...judged.findings, ...jobs.flatMap(job => job.findings)])
         .filter((finding, i, all) => !ofRules.some(other => other !== finding && all.indexOf(other) < i && other.rule === finding.rule && other.at.start === finding.at.start && other.message === finding.message))
         .sort((a, b) => a.at.start - b.at.start || a.at.end - b.at.end || (a.rule < b.rule ? -1 : a.rule > b.rule ? 1 : 0));
-    const analysis: Analysis = { file: { ...lowered.file, get jobs() { return jobs.map(({ job }) => job); } }, jobs, findings };
-    if (!options.rules) kept.set(lowered, { analysis, today });
+    const analysis: Analysis = { file: { ...lowered.file, get jobs() { return jobs.map(({ job }) => job); } }, jobs, findings, leftOut: [...judged.leftOut, ...jobs.flatMap(job => job.leftOut ?? [])] };
+    if (!options.rules) kept.set(lowered, { analysis, under });
     return analysis;
 }
 

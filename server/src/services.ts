@@ -23,6 +23,7 @@ import { HotroomInlayHints } from './lsp/inlay-hints.js';
 import { HotroomLanguageServer } from './lsp/language-server.js';
 import { OpenFiles } from './lsp/open-files.js';
 import { HotroomDocumentHighlights, HotroomReferences } from './lsp/references.js';
+import { ProjectSettingsFiles } from './lsp/project-settings.js';
 import { HotroomRename } from './lsp/rename.js';
 import { SafeDocumentFactory } from './lsp/safe-document-factory.js';
 import { HotroomSemanticTokens } from './lsp/semantic-tokens.js';
@@ -45,7 +46,11 @@ export interface EditingServices {
         readonly analyze: typeof analyze | undefined;
     };
 }
-export type HotroomServerSharedServices = LangiumSharedServices & HotroomSharedAdditions;
+/** Our own shared services of the server: the settings of projects, and the clock. */
+export interface ProjectServices {
+    readonly workspace: { readonly ProjectSettings: ProjectSettingsFiles; readonly now: () => Date };
+}
+export type HotroomServerSharedServices = LangiumSharedServices & HotroomSharedAdditions & ProjectServices;
 export type HotroomServerServices = Omit<LangiumServices, 'shared'> & EditingServices & { readonly shared: HotroomServerSharedServices };
 
 export interface ServerOptions {
@@ -57,12 +62,14 @@ export interface ServerOptions {
     readonly solver?: IntegerSolver;
     /** Takes the place of `analyze`, so that a test can make it fail. */
     readonly analyze?: typeof analyze;
+    /** The clock, for waivers with an end. */
+    readonly now?: () => Date;
 }
 
 /** All services of the language server over one connection, or over none, for tests. */
 export function createServerServices(context: DefaultSharedModuleContext, options: ServerOptions = {}): { readonly shared: HotroomServerSharedServices; readonly hotroom: HotroomServerServices } {
     const log = options.log ?? (() => undefined);
-    const sharedAdditions: Module<HotroomServerSharedServices, PartialLangiumSharedServices> = {
+    const sharedAdditions: Module<HotroomServerSharedServices, PartialLangiumSharedServices & ProjectServices> = {
         lsp: {
             LanguageServer: services => new HotroomLanguageServer(services, client, log),
             DocumentUpdateHandler: services => new OpenFiles(services, log),
@@ -73,12 +80,14 @@ export function createServerServices(context: DefaultSharedModuleContext, option
         workspace: {
             DocumentBuilder: services => new ServerBuilder(services),
             LangiumDocumentFactory: services => new SafeDocumentFactory(services),
+            ProjectSettings: services => new ProjectSettingsFiles(services, options.handbook ?? (() => undefined)),
+            now: () => options.now ?? (() => new Date()),
         },
     };
     const client: ClientAbilities = { hasSnippets: false, refreshesHints: false, refreshesLenses: false };
     const own: Module<HotroomServerServices, EditingServices & PartialLangiumLSPServices> = {
         editing: {
-            Reader: services => new DocumentReader(services), Places: services => new Places(services.shared.workspace.LangiumDocuments), Settings: services => new Settings(services),
+            Reader: services => new DocumentReader(services), Places: services => new Places(services.shared.workspace.LangiumDocuments, uri => services.shared.workspace.ProjectSettings.text(uri)), Settings: services => new Settings(services),
             client: () => client, log: () => log, handbook: () => options.handbook ?? (() => undefined), analyze: () => options.analyze,
         },
         lsp: {

@@ -12,10 +12,11 @@ export const rangeIn = (text: TextDocument, start: number, end: number): Range =
  * The one place where offsets become lines and characters and back. A span may lie in another file than the one asked about.
  */
 export class Places {
-    constructor(private readonly documents: LangiumDocuments) {}
+    /** @param others texts that are no job files: settings */
+    constructor(private readonly documents: LangiumDocuments, private readonly others: (uri: string) => TextDocument | undefined = () => undefined) {}
 
     text(uri: string): TextDocument | undefined {
-        return this.documents.getDocument(URI.parse(uri))?.textDocument;
+        return this.documents.getDocument(URI.parse(uri))?.textDocument ?? this.others(uri);
     }
 
     /** Line and character of a span; the start of its file when that file is not known. */

@@ -41,7 +41,7 @@ test('works untrusted, wakes late, sends nothing', () => {
 
 test('every file named exists', () => {
     const [language] = contributes.languages;
-    const files = [manifest.icon, language!.configuration, language!.icon.light, language!.icon.dark,
+    const files = [manifest.icon, ...contributes.jsonValidation.map(({ url }) => url), language!.configuration, language!.icon.light, language!.icon.dark,
         ...contributes.commands.flatMap(({ icon }) => (icon ? [icon.light, icon.dark] : []))];
     for (const file of files) expect(existsSync(new URL(file, root)), file).toBe(true);
 });

@@ -104,6 +104,7 @@ test('as data every place has line, column and offset, and figures stay exact', 
             measured: { kind: 'length', ticks: inches(37), text: '37"' }, required: { kind: 'amount', value: 40, unit: 'A' }, subject: 'upper.top', related: [],
             fixes: [{ title: 'Write 38"', safety: 'review', edits: [{ at: { file: 'jobs/a.hotroom', start: { line: 2, column: 9, offset: 16 }, end: { line: 2, column: 12, offset: 19 } }, newText: '38"' }] }],
         }],
+        waivers: [], changedSeverities: [], settings: [],
     });
     const schema = JSON.stringify(findingsJsonSchema());
     JSON.stringify(exported, (key, value: unknown) => { if (key !== '' && !/^\d+$/.test(key)) expect(schema).toContain(`"${key}"`); return value; });

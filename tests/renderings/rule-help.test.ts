@@ -1,11 +1,12 @@
 import { expect, test } from 'vitest';
 import { languageRules } from '../../language/src/model/language-rules.js';
 import { allRuleHelp, ruleHelp, ruleHelpMarkdown, ruleHelpText } from '../../language/src/renderings/rule-help.js';
+import { settingsRules } from '../../language/src/settings/settings-rules.js';
 import { allRules } from '../../language/src/rules/index.js';
 
 test('every rule and every mistake of the language has its page', () => {
     const ids = allRuleHelp().map(({ id }) => id);
-    expect(new Set(ids)).toEqual(new Set([...allRules.map(({ id }) => id), ...Object.keys(languageRules)]));
+    expect(new Set(ids)).toEqual(new Set([...allRules.map(({ id }) => id), ...Object.keys(languageRules), ...Object.keys(settingsRules)]));
     expect(ids).toHaveLength(new Set(ids).size);
     for (const help of allRuleHelp()) {
         const text = ruleHelpText(help, 100);

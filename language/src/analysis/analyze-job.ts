@@ -1,5 +1,5 @@
 import type { Finding, ReportedFinding } from '../core/finding.js';
-import { showWritable } from '../core/show.js';
+import { showList, showWritable } from '../core/show.js';
 import { spanContains, type Span } from '../core/span.js';
 import { areRulesKnown } from '../assembly/known.js';
 import type { Results } from '../assembly/results.js';
@@ -7,6 +7,7 @@ import type { FactsTree } from '../facts/facts-tree.js';
 import { settle } from '../facts/settle.js';
 import type { Block } from '../model/block.js';
 import type { Job } from '../model/job.js';
+import type { JobDefaults } from '../model/job-defaults.js';
 import type { JobSource } from '../model/job-source.js';
 import { languageRules } from '../model/language-rules.js';
 import type { Names } from '../model/names.js';
@@ -17,6 +18,7 @@ import { judgeHouseRules } from '../rules/house-rules.js';
 import { allRules } from '../rules/index.js';
 import { relocate } from '../rules/relocate.js';
 import type { Rule, RuleInput } from '../rules/rule.js';
+import type { ProjectSettings } from '../settings/settings.js';
 import type { CalendarDate } from '../vocabulary/values.js';
 
 /** One job, everything computed for it, and what is wrong with it. */
@@ -28,6 +30,10 @@ export interface JobAnalysis {
     /** What the job's own text can see: its `let`s, the values of its series, and everything given and computed. */
     readonly names: Names;
     readonly findings: readonly ReportedFinding[];
+    /** The settings of its project, when there are some. */
+    readonly settings?: ProjectSettings;
+    /** What those turned off. */
+    readonly leftOut?: readonly ReportedFinding[];
 }
 
 export interface AnalyzeOptions {
@@ -37,6 +43,8 @@ export interface AnalyzeOptions {
     readonly rules?: readonly Rule[];
     /** The day that counts for waivers with an end. The language has no clock: whoever opens the door says what day it is. */
     readonly today?: CalendarDate;
+    /** What the project says for the jobs of this file. */
+    readonly settings?: ProjectSettings;
     /** Whether a rule that throws makes one finding (the editor) or throws on (tests). */
     readonly onDefect?: 'report' | 'throw';
 }
@@ -44,8 +52,8 @@ export interface AnalyzeOptions {
 export const reported = (finding: LanguageFinding): ReportedFinding => ({ ...finding, severity: finding.severity ?? languageRules[finding.rule].severity });
 
 /** Lowers, computes and judges one job or variant. */
-export function analyzeJob(source: JobSource, houseRules: readonly Block<'rule'>[], { checkCancelled, rules = allRules, today, onDefect = 'report' }: AnalyzeOptions): JobAnalysis {
-    const { job, results, facts, ruleSets, names, findings: language } = settle(source, checkCancelled);
+export function analyzeJob(source: JobSource, houseRules: readonly Block<'rule'>[], { checkCancelled, rules = allRules, today, settings, onDefect = 'report' }: AnalyzeOptions): JobAnalysis {
+    const { job, results, facts, ruleSets, names, findings: language } = settle(settings ? source.withDefaults(defaultsOf(settings)) : source, checkCancelled);
     const input: RuleInput = {
         job, results,
         get ruleSets() { if (!areRulesKnown(job)) throw new NotReadable(); return ruleSets; },
@@ -59,7 +67,7 @@ export function analyzeJob(source: JobSource, houseRules: readonly Block<'rule'>
         // What stands in a block that could not be read whole is judged when it can be: a default may stand where the broken line says otherwise.
         .filter(({ at }) => !broken.some(({ span }) => spanContains(span, at)));
     const isComplete = job.isWhole && rules === allRules && !language.some(finding => reported(finding).severity === 'error');
-    const waived = applyWaivers({ job, findings: computed, rules: allRules, houseRules, ruleSets, today, isComplete });
+    const waived = applyWaivers({ job, findings: withSourceOfRules(computed, job, settings), rules: allRules, houseRules, ruleSets, today, isComplete });
     return { job, results, facts, ruleSets, names, findings: [...oneForEachPlace(language).map(reported), ...relocate(waived, job, ownSpan(job, source))] };
 }
 
@@ -69,6 +77,16 @@ const ownSpan = ({ block }: Job, { variant, fact }: JobSource): Span => variant 
 /** Two findings about the language at one place have one cause; the first stays. */
 function oneForEachPlace(findings: readonly LanguageFinding[]): readonly LanguageFinding[] {
     return findings.filter((finding, i) => !findings.slice(0, i).some(other => other.at.start === finding.at.start && other.at.end === finding.at.end && other.at.uri === finding.at.uri));
+}
+
+const defaultsOf = ({ rules, units }: ProjectSettings): JobDefaults => ({ ...(rules && { rules: rules.value }), ...(units && { units: units.value }) });
+
+/** Whoever reads that a document demands something and finds no rule set in the job is led to the settings that name it. */
+function withSourceOfRules(findings: readonly ReportedFinding[], job: Job, settings: ProjectSettings | undefined): readonly ReportedFinding[] {
+    const rules = settings?.rules;
+    if (!rules || job.block.written.has('rules') || !job.block.values.rules) return findings;
+    const note = { at: rules.span, message: `The job names no rule set; the settings name ${showList(rules.value)} for it.` };
+    return findings.map(finding => finding.citation?.kind === 'standard' || finding.at === job.block.values.rules?.span ? { ...finding, related: [...finding.related ?? [], note] } : finding);
 }
 
 /** Thrown to a rule that asks for what the job says and could not be read: it has nothing to say then. */

@@ -70,9 +70,9 @@ export class KeptJobs {
     }
 
     /** The text around the jobs as a whole, and what else their findings hang on. */
-    private around(items: readonly Item[], jobTexts: readonly string[], { today }: AnalyzeOptions): string {
+    private around(items: readonly Item[], jobTexts: readonly string[], { today, settings }: AnalyzeOptions): string {
         const jobs = new Set(jobTexts);
-        return JSON.stringify([items.filter(({ text }) => !jobs.has(text)).map(({ text }) => text), today, this.services.shared.workspace.Imports.roots.map(String)]);
+        return JSON.stringify([items.filter(({ text }) => !jobs.has(text)).map(({ text }) => text), today, settings?.key, this.services.shared.workspace.Imports.roots.map(String)]);
     }
     /** The trees of all files the file hangs on: a file that is read anew has a new one. */
     private trees(document: LangiumDocument): readonly unknown[] {

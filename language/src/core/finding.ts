@@ -46,10 +46,20 @@ export interface RecordedWaiver {
     readonly at: Span;
 }
 
+/** What the settings of a project made of a severity. */
+export interface SeverityChange {
+    readonly from: Severity;
+    readonly to: Severity | 'off';
+    /** Where the settings say so. */
+    readonly at: Span;
+}
+
 /** A finding with the id of its rule and the severity that holds here. */
 export interface ReportedFinding extends Finding {
     readonly rule: string;
     readonly severity: Severity;
     /** Set when the job records that somebody accepted it; it is then no more than an info. */
     readonly waived?: RecordedWaiver;
+    /** Set when the settings of the project chose its severity. */
+    readonly changed?: SeverityChange;
 }

@@ -45,7 +45,7 @@ function* candidatesElsewhere(word: string): Generator<string> {
 
 export function reportMissing(block: Block, reading: Reading): void {
     const definition = definitionOf(block.kind);
-    const missing = Object.entries(definition.properties).filter(([key, property]) => property.isRequired && !block.written.has(key));
+    const missing = Object.entries(definition.properties).filter(([key, property]) => property.isRequired && !block.written.has(key) && !Object.hasOwn(block.values, key));
     if (missing.length === 0) return;
     const names = missing.map(([key]) => key);
     const [first] = missing;

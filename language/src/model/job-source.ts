@@ -6,6 +6,7 @@ import { readArguments, type Arguments } from './arguments.js';
 import type { Block } from './block.js';
 import type { ComputedNames } from './computed-names.js';
 import type { DocumentText } from './document-text.js';
+import type { JobDefaults } from './job-defaults.js';
 import { toJob, type Job } from './job.js';
 import type { Layer, LoweringContext } from './layers.js';
 import { LetValues, namesOver, reportLets, type PlacedLet } from './lets.js';
@@ -29,6 +30,8 @@ export interface JobSurroundings {
 
 export interface LoweredJob {
     readonly job: Job;
+    /** What the job's own text can see: its `let`s, the values of its series, and everything given and computed. */
+    readonly names: Names;
     readonly findings: readonly LanguageFinding[];
 }
 
@@ -47,9 +50,12 @@ interface JobText {
 export class JobSource {
     readonly fact: ast.Fact;
 
-    constructor(fact: ast.Fact, private readonly around: JobSurroundings, readonly variant?: ast.Fact) {
+    constructor(fact: ast.Fact, private readonly around: JobSurroundings, readonly variant?: ast.Fact, private readonly defaults: JobDefaults = {}) {
         this.fact = fact;
     }
+
+    /** The same job in a project that says what holds where the job says nothing. */
+    withDefaults(defaults: JobDefaults): JobSource { return new JobSource(this.fact, this.around, this.variant, defaults); }
 
     lower(computed: ComputedNames): LoweredJob {
         const { texts, ring } = this.texts();
@@ -84,15 +90,15 @@ export class JobSource {
         if (base && !base.word.ref.ref) unknown.add(base.word, ['series']);
         // What it is made from has its own message when it is not there, and may have said what the job does not.
         const isUnmade = ring !== undefined || (base !== undefined && !base.word.ref.ref);
-        const block = lowerBlock(layers as [Layer, ...Layer[]], 'job', { as: 'job', isPartial: isUnmade }) as Block<'job'>;
+        const block = lowerBlock(layers as [Layer, ...Layer[]], 'job', { as: 'job', isPartial: isUnmade, ...(this.defaults.rules && { defaults: { rules: this.defaults.rules } }) }) as Block<'job'>;
         const ownText = texts[own] as JobText;
         reportLets(ownText.fact.body, reading, fact => ownText.text.isDamaged(fact));
         for (const { fact, text } of texts) for (const name of text.letsAmong(fact.body, () => reading).keys()) lets.find(name);
         const waivers = texts.flatMap(({ fact, text }, i) => fact.key === 'series' ? [] : readWaivers(fact.body, readings[i] as Reading, one => text.isDamaged(one)));
         unknown.report(reading);
         const named = this.variant ? this.named(block) : block;
-        const job = toJob(isUnmade ? { ...named, isWhole: false } : named, waivers);
-        return { job: this.variant ? { ...job, variant: { name: nameOf(this.variant) ?? 'variant' } } : job, findings: reading.findings };
+        const job = toJob(isUnmade ? { ...named, isWhole: false } : named, waivers, this.defaults.units);
+        return { job: this.variant ? { ...job, variant: { name: nameOf(this.variant) ?? 'variant' } } : job, names: reading.names, findings: reading.findings };
     }
 
     /** A variant goes by the name of its job and its own. */

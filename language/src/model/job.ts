@@ -22,7 +22,7 @@ export interface Job {
     readonly receptacles: readonly Block<'receptacle'>[];
     readonly fittings: readonly Block<'fitting'>[];
     readonly duckboards: readonly Block<'duckboard'>[];
-    /** The unit the designer writes lengths in; messages and documents answer in it. */
+    /** The unit messages and documents answer in: the one the designer writes lengths in, unless the project chooses another. */
     readonly unit: LengthUnit;
     /** What somebody has accepted, as the job records it. */
     readonly waivers: readonly Waiver[];
@@ -42,8 +42,11 @@ export interface HotroomFile {
     readonly rules: readonly Block<'rule'>[];
 }
 
-/** Sorts the blocks of a job by kind. */
-export function toJob(block: Block<'job'>, waivers: readonly Waiver[] = []): Job {
+/**
+ * Sorts the blocks of a job by kind.
+ * @param unit to answer in; without it the one the job is written in
+ */
+export function toJob(block: Block<'job'>, waivers: readonly Waiver[] = [], unit: LengthUnit = unitOf(block)): Job {
     const all = <K extends Block['kind']>(kind: K): readonly Block<K>[] => block.children.filter(child => isKind(child, kind));
     const one = <K extends Block['kind']>(kind: K): Block<K> | undefined => all(kind)[0];
     const site = one('site');
@@ -56,7 +59,7 @@ export function toJob(block: Block<'job'>, waivers: readonly Waiver[] = []): Job
         doors: all('door'), windows: all('window'), benches: all('bench'), heaters: all('heater'), circuits: all('circuit'), sensors: all('sensor'),
         controls: all('control'), vents: all('vent'), lights: all('light'), signs: all('sign'), receptacles: all('receptacle'), fittings: all('fitting'),
         duckboards: all('duckboard'),
-        unit: unitOf(block), waivers,
+        unit, waivers,
         isWhole: block.isWhole,
     };
 }

@@ -16,6 +16,8 @@ export interface Lowering {
     readonly isPartial?: boolean;
     /** The kind it counts as, when its text says another: a variant is a job. */
     readonly as?: BlockKind;
+    /** Values of facts that are not written; they stand at the head of the block. Not for a block in part unread: what could not be read may say otherwise. */
+    readonly defaults?: Readonly<Record<string, unknown>>;
 }
 
 /**
@@ -64,10 +66,12 @@ export function lowerBlock(layers: readonly [Layer, ...Layer[]], kind: BlockKind
     if (!fact.braced && !isDamaged && !(header.base && isJobLike(fact.key))) {
         reading.report('block-without-body', keySpan(fact, reading), `${showHeader(fact)} has no facts. Put them in braces: ${showHeader(fact)} { … }.`);
     }
+    const head = headSpan(fact, reading);
+    if (isWhole) for (const [key, value] of Object.entries(lowering.defaults ?? {})) if (!gathered.facts.has(key)) values[key] = { value, span: head, fact: head };
     const block: Block = {
         kind: lowering.as ?? kind, ...(header.name && { name: header.name }), ...(header.title && { title: header.title }), ...(header.base && { base: header.base }),
         walls: header.walls, values, written: new Set(gathered.facts.keys()), children,
-        span: reading.spanOf(fact), head: headSpan(fact, reading), isWhole,
+        span: reading.spanOf(fact), head, isWhole,
         ...(fact.braced && { insertAt: insertPlace(fact, reading) }),
     };
     for (const layer of layers) layer.context.remember(layer.fact, block);

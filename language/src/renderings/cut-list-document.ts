@@ -10,7 +10,7 @@ import { jobTrace } from './job-trace.js';
 import { panelSchedule, panelScheduleCsv, panelTables } from './panel-schedule.js';
 import { sourceOfPart } from './part-source.js';
 import { jobName, type RenderedJob } from './rendered-job.js';
-import { showCount } from './show-figures.js';
+import { scaleOf, showCount } from './show-figures.js';
 import { stockOffers } from './stock-offers.js';
 import { stockPlanCsv, stockPlanTables } from './stock-plan-tables.js';
 import type { PlannedStock } from './stock-tasks.js';
@@ -29,7 +29,7 @@ export interface CutListOptions {
 export function cutListDocument(analysis: RenderedJob, planned?: readonly PlannedStock[], options: CutListOptions = {}): TablesDocument {
     const { job } = analysis;
     const groups = jobGroups(job, analysis.results.parts);
-    const { unit } = job;
+    const unit = scaleOf(analysis);
     const listOptions = { unit, offers: stockOffers(job), ...(options.showPlace && { showPlace: options.showPlace }) };
     const name = jobName(job);
     const revision = job.block.values.revision?.value;

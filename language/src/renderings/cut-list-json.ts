@@ -2,7 +2,6 @@ import * as z from 'zod/mini';
 import { isReadWhole, jobName, type RenderedJob } from './rendered-job.js';
 import { walls } from '../core/geometry.js';
 import type { Length } from '../core/length.js';
-import type { LengthUnit } from '../core/show.js';
 import { showLength } from '../core/show.js';
 import type { Span } from '../core/span.js';
 import type { PartPlace } from '../engines/parts/part.js';
@@ -13,7 +12,7 @@ import { jobGroups } from './cut-list-document.js';
 import { notOnList } from './not-on-list.js';
 import { panelSchedule, showPanelPlace, type ScheduledPanel } from './panel-schedule.js';
 import { measuredPlace, numberingRule, showPartPlace } from './part-place.js';
-import { sawUnit } from './show-figures.js';
+import { purposeOf, sawUnit, scaleOf, type Scale } from './show-figures.js';
 import { numberBoards, planWarnings, sawStops, stopLetters, stopName, type NumberedBoard, type NumberedPlan } from './saw-stops.js';
 import type { PlannedStock } from './stock-tasks.js';
 
@@ -112,22 +111,23 @@ function exportJob({ analysis, planned, showFile = uri => uri }: ExportedJob): C
     const { job, results, ruleSets, findings } = analysis;
     const place = ({ uri, start, end }: Span): z.infer<typeof placeSchema> => ({ file: showFile(uri), start, end });
     const { number, revision } = job.block.values;
+    const scale = scaleOf(analysis);
     const count = (severity: string): number => findings.filter(finding => finding.severity === severity).length;
     return {
         name: jobName(job), ...(job.block.title && { title: job.block.title.value }), ...(number && { number: number.value }), ...(revision && { revision: revision.value }),
         isWhole: isReadWhole(job), unit: job.unit,
-        parts: jobGroups(job, results.parts).flatMap(({ lines }) => lines.map(line => exportPart(line, job.unit, place))),
-        panels: panelSchedule(analysis).map(panel => exportPanel(panel, job.unit, place)),
-        ...(planned && { stockPlan: exportPlans(planned, job.unit) }),
+        parts: jobGroups(job, results.parts).flatMap(({ lines }) => lines.map(line => exportPart(line, scale, place))),
+        panels: panelSchedule(analysis).map(panel => exportPanel(panel, scale, place)),
+        ...(planned && { stockPlan: exportPlans(planned, scale) }),
         findings: { error: count('error'), warning: count('warning'), info: count('info'), hint: count('hint') },
         ruleSets: ruleSets.map(({ id, title, documents }) => ({ id, title, documents: documents.map(document => ({ title: document.title, edition: document.edition })) })),
         notChecked: [...notCheckedBy(ruleSets)], notOnList: [...notOnList(analysis)], numbering: numberingRule,
     };
 }
 
-const exportLength = (length: Length, unit: LengthUnit): { ticks: number; text: string } => ({ ticks: length, text: showLength(length, sawUnit(unit), 'shop') });
+const exportLength = (length: Length, unit: Scale): { ticks: number; text: string } => ({ ticks: length, text: showLength(length, sawUnit(unit), purposeOf(unit)) });
 
-function exportPart({ part, at }: CutListLine, unit: LengthUnit, place: (span: Span) => z.infer<typeof placeSchema>): z.infer<typeof partSchema> {
+function exportPart({ part, at }: CutListLine, unit: Scale, place: (span: Span) => z.infer<typeof placeSchema>): z.infer<typeof partSchema> {
     const length = (value: Length): z.infer<typeof lengthSchema> => exportLength(value, unit);
     return {
         mark: part.mark, part: part.what, count: part.count,
@@ -143,7 +143,7 @@ function exportPart({ part, at }: CutListLine, unit: LengthUnit, place: (span: S
     };
 }
 
-function exportPlace(place: PartPlace, unit: LengthUnit): NonNullable<z.infer<typeof partSchema>['place']> {
+function exportPlace(place: PartPlace, unit: Scale): NonNullable<z.infer<typeof partSchema>['place']> {
     const length = (value: Length): z.infer<typeof lengthSchema> => exportLength(value, unit);
     const { from, between, distances } = measuredPlace(place);
     return {
@@ -152,7 +152,7 @@ function exportPlace(place: PartPlace, unit: LengthUnit): NonNullable<z.infer<ty
     };
 }
 
-function exportPanel(scheduled: ScheduledPanel, unit: LengthUnit, place: (span: Span) => z.infer<typeof placeSchema>): z.infer<typeof panelSchema> {
+function exportPanel(scheduled: ScheduledPanel, unit: Scale, place: (span: Span) => z.infer<typeof placeSchema>): z.infer<typeof panelSchema> {
     const length = (value: Length): z.infer<typeof lengthSchema> => exportLength(value, unit);
     const { panel, side, from, distance, tongue, holds, at } = scheduled;
     return {
@@ -162,12 +162,12 @@ function exportPanel(scheduled: ScheduledPanel, unit: LengthUnit, place: (span: 
     };
 }
 
-function exportPlans(planned: readonly PlannedStock[], unit: LengthUnit): z.infer<typeof stockPlanSchema>[] {
+function exportPlans(planned: readonly PlannedStock[], unit: Scale): z.infer<typeof stockPlanSchema>[] {
     const numbered = numberBoards(planned);
     return planned.map(one => exportPlan(one, numbered.find(plan => plan.one === one), unit));
 }
 
-function exportPlan({ stock, whyNot, plan }: PlannedStock, numbered: NumberedPlan | undefined, unit: LengthUnit): z.infer<typeof stockPlanSchema> {
+function exportPlan({ stock, whyNot, plan }: PlannedStock, numbered: NumberedPlan | undefined, unit: Scale): z.infer<typeof stockPlanSchema> {
     const length = (value: Length): z.infer<typeof lengthSchema> => exportLength(value, unit);
     const letters = plan ? stopLetters(plan, unit) : new Map<Length, string>();
     const board = ({ number, board: { stockLength, patternIndex, cuts, kerfTotal, trimTotal, offcut } }: NumberedBoard): z.infer<typeof boardSchema> => ({

@@ -1,17 +1,17 @@
 import { TICKS_PER_FOOT, TICKS_PER_METRE, zero } from '../core/length.js';
-import { isMetric, showNumber, type LengthUnit } from '../core/show.js';
+import { showNumber } from '../core/show.js';
 import type { Span } from '../core/span.js';
 import { finishedLength, showCutPlace, showEnds, showNotches, totals, type CutListGroup, type CutListLine } from './cut-list.js';
 import { toCsv, type CsvField } from './csv.js';
 import { traceFields, traceHeader, type JobTrace } from './job-trace.js';
 import { showGoesTo, showPartPlace } from './part-place.js';
-import { showCount, showCut, showSection } from './show-figures.js';
+import { isMetricScale, showCount, showCut, showSection, type Scale } from './show-figures.js';
 import type { StockOffer } from './stock-offers.js';
 import { csvMm, stockName } from './stock-plan-tables.js';
 import { cell, footerLines, type Table, type TableCell, type TableColumn } from './tables-document.js';
 
 export interface CutListTableOptions {
-    readonly unit: LengthUnit;
+    readonly unit: Scale;
     readonly offers?: ReadonlyMap<string, StockOffer>;
     /** Writes the place of a block out, such as `birch-point.hotroom:47`; without it the column is left out and the row alone leads there. */
     readonly showPlace?: (span: Span) => string;
@@ -62,11 +62,11 @@ function groupCaption({ stock, nominal, section }: CutListGroup, { unit, offers 
 }
 
 /** A summed length to a tenth of a foot or of a metre, for ordering. */
-function showRun(length: bigint, unit: LengthUnit): string {
-    const whole = BigInt(isMetric(unit) ? TICKS_PER_METRE : TICKS_PER_FOOT);
+function showRun(length: bigint, unit: Scale): string {
+    const whole = BigInt(isMetricScale(unit) ? TICKS_PER_METRE : TICKS_PER_FOOT);
     const tenths = (length * 10n + whole - 1n) / whole;
     const isExact = tenths * whole === length * 10n;
-    return `${isExact ? '' : '≈'}${showNumber(Number(tenths) / 10, 1)} ${isMetric(unit) ? 'm' : 'ft'}`;
+    return `${isExact ? '' : '≈'}${showNumber(Number(tenths) / 10, 1)} ${isMetricScale(unit) ? 'm' : 'ft'}`;
 }
 
 const csvHeader = [

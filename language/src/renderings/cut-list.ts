@@ -1,8 +1,8 @@
 import { minus, plus, zero, type Length } from '../core/length.js';
-import { showNumber, type LengthUnit } from '../core/show.js';
+import { showNumber } from '../core/show.js';
 import type { Span } from '../core/span.js';
 import type { EndCuts, NominalSize, Notch, Part, Section } from '../engines/parts/part.js';
-import { showCut } from './show-figures.js';
+import { showCut, type Scale } from './show-figures.js';
 
 /** One line of the list, with the text of the job it comes from. */
 export interface CutListLine {
@@ -73,7 +73,7 @@ export function showEnds({ left, right }: EndCuts): string {
 }
 
 /** Where each notch begins and ends and from which end that is measured, how deep it is, on which face, and what passes. */
-export const showNotches = ({ notches, section }: Pick<Part, 'notches' | 'section'>, unit: LengthUnit): string => notches.map(notch => {
+export const showNotches = ({ notches, section }: Pick<Part, 'notches' | 'section'>, unit: Scale): string => notches.map(notch => {
     const { end, from, length, depth, clears } = notch;
     const cut = (value: Length): string => showCut(value, unit);
     return `${cut(from)} to ${cut(plus(from, length))} from the ${end === 'head' ? 'head (the top end)' : end}, ${cut(length)} long, ${cut(depth)} deep, across the ${notchFace(notch, section, unit)}, for ${clears}`;
@@ -83,7 +83,7 @@ export const showNotches = ({ notches, section }: Pick<Part, 'notches' | 'sectio
 export const notchFaceWidth = ({ side }: Pick<Notch, 'side'>, { thickness, width }: Section): Length => side === 'front' || side === 'back' ? thickness : width;
 
 /** `narrow face (1 1/2" wide) that looks toward the front wall`. */
-export function notchFace({ side, toward }: Notch, section: Section, unit: LengthUnit): string {
+export function notchFace({ side, toward }: Notch, section: Section, unit: Scale): string {
     const across = notchFaceWidth({ side }, section);
     const other = across === section.width ? section.thickness : section.width;
     const size = across === other ? 'face' : across < other ? 'narrow face' : 'wide face';

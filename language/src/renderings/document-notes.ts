@@ -1,24 +1,25 @@
 import { isReadWhole, type RenderedJob } from './rendered-job.js';
 import type { ReportedFinding } from '../core/finding.js';
-import { isMetric, showList } from '../core/show.js';
+import { showList } from '../core/show.js';
 import { isKind, type Block } from '../model/block.js';
 import { notCheckedBy, type RuleSet } from '../rule-sets/index.js';
 import { notOnList } from './not-on-list.js';
 import { numberingRule } from './part-place.js';
-import { showCount } from './show-figures.js';
+import { isMetricScale, purposeOf, scaleOf, showCount, type Scale } from './show-figures.js';
+import { severityChanges, waiversInForce } from './standing.js';
 import { catalogueEntries } from './stock-offers.js';
 
 /** What a reader has to know of a list: open findings, roundings, rules with their editions, manuals, catalogues, and what nobody checked. */
-export function documentNotes({ job, results, findings, ruleSets }: RenderedJob, catalogues: readonly Block<'catalogue'>[] = []): readonly string[] {
+export function documentNotes({ job, results, findings, ruleSets, settings, leftOut = [] }: RenderedJob, catalogues: readonly Block<'catalogue'>[] = []): readonly string[] {
     const entries = catalogueEntries(job);
     return [
         ...openFindings(findings),
         ...(isReadWhole(job) ? [] : ['Part of this job could not be read; what depends on it is left out.']),
-        isMetric(job.unit)
-            ? 'Lengths are rounded to 0.5 mm for the saw; ≈ stands before a figure that is not the exact value.'
-            : 'Lengths are rounded to 1/32" for the saw; ≈ stands before a figure that is not the exact value.',
+        ...accepted(findings),
+        ...changedSeverities(findings, leftOut),
+        roundingNote(scaleOf({ job, ...(settings && { settings }) })),
         ...(results.parts.length > 0 ? [numberingRule] : []),
-        ...ruleSets.map(ruleSetNote),
+        ...ruleSets.map(set => ruleSetNote(set, !job.block.written.has('rules'))),
         ...(ruleSets.length === 0 ? ['No published rule set is named in this job, so none was checked against.'] : []),
         ...manuals(entries),
         ...usedCatalogues(entries, catalogues),
@@ -36,8 +37,28 @@ function openFindings(findings: readonly ReportedFinding[]): string[] {
     return [`This job stands with ${showList(open)}.${errors > 0 ? ' Do not cut before the errors are settled.' : ''}`];
 }
 
-const ruleSetNote = ({ title, documents }: RuleSet): string =>
-    `Rules used: ${title}${documents.length > 0 ? ` (${documents.map(document => `${document.title}, ${document.edition}`).join('; ')})` : ''}.`;
+function roundingNote(scale: Scale): string {
+    const purpose = purposeOf(scale);
+    switch (purpose) {
+        case 'shop': return `Lengths are rounded to ${isMetricScale(scale) ? '0.5 mm' : '1/32"'} for the saw; ≈ stands before a figure that is not the exact value.`;
+        case 'drawing': return `Lengths are rounded to ${isMetricScale(scale) ? '0.5 mm' : '1/16"'}, as the settings of the project say; ≈ stands before a figure that is not the exact value.`;
+        case 'exact': return 'Lengths are not rounded, as the settings of the project say; ≈ stands before a figure that has no end.';
+        default: return purpose satisfies never;
+    }
+}
+
+/** What somebody has accepted, each waiver once. */
+function accepted(findings: readonly ReportedFinding[]): string[] {
+    return waiversInForce(findings).map(({ rule, by, until, because }) => `Accepted by ${by} until ${until}: ${rule} (${because}).`);
+}
+
+function changedSeverities(findings: readonly ReportedFinding[], leftOut: readonly ReportedFinding[]): string[] {
+    const changes = severityChanges([...findings, ...leftOut]);
+    return changes.length === 0 ? [] : [`The settings of the project change severities: ${changes.map(({ rule, from, to, count }) => `${rule} from ${from} to ${to} (${showCount(count, 'finding')})`).join('; ')}.`];
+}
+
+const ruleSetNote = ({ title, documents }: RuleSet, isOfProject: boolean): string =>
+    `Rules used: ${title}${documents.length > 0 ? ` (${documents.map(document => `${document.title}, ${document.edition}`).join('; ')})` : ''}${isOfProject ? '; named by the settings of the project, as the job names none' : ''}.`;
 
 function manuals(entries: readonly Block[]): string[] {
     const named = entries.flatMap(entry => isKind(entry, 'heater_model') ? [entry.values.manual?.value ?? `none stated for ${entry.name?.value ?? 'a heater'}`] : []);

@@ -5,11 +5,13 @@ import type { Figure, ReportedFinding } from '../core/finding.js';
 import { showLength } from '../core/show.js';
 import type { Span } from '../core/span.js';
 import { countSeverities, type Places } from './findings-text.js';
+import { severityChanges, waiversInForce } from './standing.js';
 
 const index = z.int().check(z.nonnegative());
 const positionSchema = z.object({ line: z.int().check(z.positive()), column: z.int().check(z.positive()), offset: index });
 const placeSchema = z.object({ file: z.string(), start: positionSchema, end: positionSchema });
 const severitySchema = z.enum(['error', 'warning', 'info', 'hint']);
+const chosenSchema = z.enum(['error', 'warning', 'info', 'hint', 'off']);
 const figureSchema = z.discriminatedUnion('kind', [
     z.object({ kind: z.literal('length'), ticks: z.int(), text: z.string() }),
     z.object({ kind: z.literal('amount'), value: z.number(), unit: z.string() }),
@@ -29,9 +31,13 @@ const findingsSchema = z.object({
         rule: z.string(), severity: severitySchema, message: z.string(), at: placeSchema,
         source: z.optional(sourceSchema), measured: z.optional(figureSchema), required: z.optional(figureSchema), subject: z.optional(z.string()),
         waived: z.optional(z.object({ because: z.string(), by: z.string(), until: z.string(), at: placeSchema })),
+        changed: z.optional(z.object({ from: severitySchema, to: chosenSchema, at: placeSchema })),
         related: z.array(z.object({ at: placeSchema, message: z.string() })),
         fixes: z.array(z.object({ title: z.string(), safety: z.enum(['safe', 'review']), edits: z.array(z.object({ at: placeSchema, newText: z.string() })) })),
     })),
+    waivers: z.optional(z.array(z.object({ rule: z.string(), because: z.string(), by: z.string(), until: z.string(), at: placeSchema, findings: index }))),
+    changedSeverities: z.optional(z.array(z.object({ rule: z.string(), from: severitySchema, to: chosenSchema, at: placeSchema, findings: index }))),
+    settings: z.optional(z.array(z.string())),
 });
 
 /** Findings as data. Within a version members are only added. Lines and UTF-16 columns count from 1, offsets from 0; the end is behind the last character. */
@@ -40,8 +46,11 @@ export type FindingsExport = z.infer<typeof findingsSchema>;
 /** JSON Schema (draft 2020-12) of exported findings. */
 export const findingsJsonSchema = (): object => z.toJSONSchema(findingsSchema);
 
-/** @param files names of the files that were checked, findings or not */
-export function findingsExport(findings: readonly ReportedFinding[], files: readonly string[], places: Places): FindingsExport {
+/**
+ * @param files names of the files that were checked, findings or not
+ * @param under names of the settings files that hold for them, and what those turned off
+ */
+export function findingsExport(findings: readonly ReportedFinding[], files: readonly string[], places: Places, under: { readonly settings?: readonly string[]; readonly leftOut?: readonly ReportedFinding[] } = {}): FindingsExport {
     const place = (span: Span): z.infer<typeof placeSchema> => ({ file: places.sources.nameOf(span.uri), start: position(span, 'start'), end: position(span, 'end') });
     const position = (span: Span, which: 'start' | 'end'): z.infer<typeof positionSchema> => {
         const { line, character } = places[which](span) ?? { line: 0, character: 0 };
@@ -49,14 +58,18 @@ export function findingsExport(findings: readonly ReportedFinding[], files: read
     };
     return {
         format: 'hotroom-findings', version: 1, files: [...files], counts: { ...countSeverities(findings) },
-        findings: findings.map(({ rule, severity, message, at, citation, measured, required, subject, related = [], fixes = [], waived }) => ({
+        findings: findings.map(({ rule, severity, message, at, citation, measured, required, subject, related = [], fixes = [], waived, changed }) => ({
             rule, severity, message, at: place(at),
             ...(citation && { source: exportCitation(citation) }), ...(measured && { measured: exportFigure(measured) }), ...(required && { required: exportFigure(required) }),
             ...(subject !== undefined && { subject }),
             ...(waived && { waived: { because: waived.because, by: waived.by, until: waived.until, at: place(waived.at) } }),
+            ...(changed && { changed: { from: changed.from, to: changed.to, at: place(changed.at) } }),
             related: related.map(one => ({ at: place(one.at), message: one.message })),
             fixes: fixes.map(({ title, safety, edits }) => ({ title, safety, edits: edits.map(({ span, newText }) => ({ at: place(span), newText })) })),
         })),
+        waivers: waiversInForce(findings).map(({ rule, because, by, until, at, count }) => ({ rule, because, by, until, at: place(at), findings: count })),
+        changedSeverities: severityChanges([...findings, ...under.leftOut ?? []]).map(({ rule, from, to, at, count }) => ({ rule, from, to, at: place(at), findings: count })),
+        settings: [...under.settings ?? []],
     };
 }
 

@@ -4,6 +4,7 @@ import type { Span } from '../core/span.js';
 import { characterWidth, displayWidth, printable } from './printable.js';
 import { hang } from './report-text.js';
 import { showCount } from './show-figures.js';
+import { severityChanges, waiversInForce } from './standing.js';
 import { TextLines, type TextPosition } from './text-lines.js';
 
 /** The texts findings point into, and what they are called where they are read. */
@@ -131,6 +132,14 @@ function lastColumns(text: string, width: number): string {
         result = character + result;
     }
     return result;
+}
+
+/** What stands behind the findings: waivers in force with who, why and until when, and what the settings of the project changed. Nothing when there is neither. */
+export function standingText(findings: readonly ReportedFinding[], leftOut: readonly ReportedFinding[], places: Places, width: number): string {
+    const item = (text: string): string => hang(oneLine(text), width, '  ').join('\n');
+    const waivers = waiversInForce(findings).map(({ rule, by, because, until, at, count }) => item(`${rule}, ${showCount(count, 'finding')}: accepted by ${by} until ${until}: ${because} (${places.show(at)})`));
+    const changes = severityChanges([...findings, ...leftOut]).map(({ rule, from, to, at, count }) => item(`${rule}, ${showCount(count, 'finding')}: ${to}, by itself ${from} (${places.show(at)})`));
+    return [...(waivers.length > 0 ? ['Waivers in force', ...waivers, ''] : []), ...(changes.length > 0 ? ['Severities changed by settings', ...changes, ''] : [])].map(line => `${line}\n`).join('');
 }
 
 /** Findings by severity, gravest first. */

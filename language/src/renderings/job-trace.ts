@@ -34,9 +34,8 @@ interface JobFindings { readonly job: Job; readonly findings: readonly ReportedF
  */
 export function withTextFindings<J extends JobFindings>(own: J, { jobs, findings }: FileFindings<J>): J {
     const others = jobs.filter(job => job !== own);
-    return {
-        ...own,
-        findings: findings.filter(finding => own.findings.includes(finding)
-            || !others.some(other => other.findings.includes(finding) || spanContains(other.job.block.span, finding.at))),
-    };
+    const found = findings.filter(finding => own.findings.includes(finding)
+        || !others.some(other => other.findings.includes(finding) || spanContains(other.job.block.span, finding.at)));
+    // Not copied: a job that was kept works its members out when they are asked for, and a copy would have none of them.
+    return Object.create(own, { findings: { value: found, enumerable: true } }) as J;
 }

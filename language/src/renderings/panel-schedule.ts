@@ -1,12 +1,12 @@
 import { contains, intervalsOverlap, neighbours, walls, type Wall } from '../core/geometry.js';
 import { minus, type Length } from '../core/length.js';
-import { showList, type LengthUnit } from '../core/show.js';
+import { showList } from '../core/show.js';
 import type { Span } from '../core/span.js';
 import type { ShellPanel } from '../engines/shell/shell-result.js';
 import { toCsv, type CsvField } from './csv.js';
 import { traceFields, traceHeader, type JobTrace } from './job-trace.js';
 import type { RenderedJob } from './rendered-job.js';
-import { showCount, showCut } from './show-figures.js';
+import { scaleOf, showCount, showCut, type Scale } from './show-figures.js';
 import { csvMm } from './stock-plan-tables.js';
 import { cell, footerLines, type Table, type TableColumn } from './tables-document.js';
 
@@ -24,6 +24,9 @@ export interface ScheduledPanel {
     readonly holds: readonly string[];
     readonly at?: Span;
 }
+
+/** What the tables of the schedule read of a job. */
+type PanelsOf = Pick<RenderedJob, 'job' | 'results' | 'settings'>;
 
 /** Every panel of walls and ceiling, in plan order and then by number. A side that does not close has none. */
 export function panelSchedule({ job, results }: Pick<RenderedJob, 'job' | 'results'>): readonly ScheduledPanel[] {
@@ -62,7 +65,7 @@ export function panelSchedule({ job, results }: Pick<RenderedJob, 'job' | 'resul
 export const panelKinds = { module: 'module', made_to_measure: 'made to measure', door_section: 'door section', window_section: 'window section' } as const satisfies Record<ShellPanel['kind'], string>;
 
 /** `24" from the outside of the right wall`. */
-export const showPanelPlace = (scheduled: Pick<ScheduledPanel, 'from' | 'distance'>, unit: LengthUnit): string => `${showCut(scheduled.distance, unit)} from the ${showFrom(scheduled)}`;
+export const showPanelPlace = (scheduled: Pick<ScheduledPanel, 'from' | 'distance'>, unit: Scale): string => `${showCut(scheduled.distance, unit)} from the ${showFrom(scheduled)}`;
 const showFrom = ({ from }: Pick<ScheduledPanel, 'from'>): string => from.face === 'outside' ? `outside of the ${from.wall} wall` : `lining of the ${from.wall} wall`;
 
 const columns: readonly TableColumn[] = [
@@ -80,9 +83,9 @@ const columns: readonly TableColumn[] = [
 ];
 
 /** The panels as one table; nothing when no side of the room closes. */
-export function panelTables(analysis: Pick<RenderedJob, 'job' | 'results'>): readonly Table[] {
+export function panelTables(analysis: PanelsOf): readonly Table[] {
     const panels = panelSchedule(analysis);
-    const { unit } = analysis.job;
+    const unit = scaleOf(analysis);
     if (panels.length === 0) return [];
     const thicknesses = new Set(panels.map(({ panel }) => panel.thickness));
     const isShown = ({ id }: TableColumn): boolean => id !== 'thickness' || thicknesses.size > 1;
@@ -101,7 +104,7 @@ export function panelTables(analysis: Pick<RenderedJob, 'job' | 'results'>): rea
     return [{ id: 'panel-schedule', caption: 'Panel schedule', columns: shown, rows, footer: footerLines(footer(analysis, panels, thicknesses), shown) }];
 }
 
-function footer({ job, results }: Pick<RenderedJob, 'job' | 'results'>, panels: readonly ScheduledPanel[], thicknesses: ReadonlySet<Length>): string[] {
+function footer({ job, results, settings }: PanelsOf, panels: readonly ScheduledPanel[], thicknesses: ReadonlySet<Length>): string[] {
     const [thickness] = thicknesses;
     const shell = results.shell?.result;
     const counts = (Object.keys(panelKinds) as ShellPanel['kind'][]).flatMap(kind => {
@@ -111,7 +114,7 @@ function footer({ job, results }: Pick<RenderedJob, 'job' | 'results'>, panels: 
     });
     const open = [...walls.filter(wall => shell?.walls[wall].panels.length === 0).map(wall => `${wall} wall`), ...(shell && !panels.some(({ side }) => side === 'ceiling') ? ['ceiling'] : [])];
     return [
-        `${showCount(panels.length, 'panel')}: ${showList(counts)}.${thickness !== undefined && thicknesses.size === 1 ? ` All are ${showCut(thickness, job.unit)} thick.` : ''}`,
+        `${showCount(panels.length, 'panel')}: ${showList(counts)}.${thickness !== undefined && thicknesses.size === 1 ? ` All are ${showCut(thickness, scaleOf({ job, ...(settings && { settings }) }))} thick.` : ''}`,
         'The near edge is measured from the outside or from the lining of the wall named, where the panels of that side begin.',
         'Cover is the width a panel takes of its side; overall adds the tongue. The tongue is on the left or right edge as seen from inside; on a ceiling panel, on the edge toward that side of the room. The height of a ceiling panel is its length along the span.',
         ...(open.length > 0 ? [`Without panels, because it does not close: ${showList(open)}.`] : []),
@@ -123,7 +126,7 @@ const csvHeader = [
 ] as const;
 
 /** One record a panel, in the order of the schedule. */
-export function panelScheduleCsv(jobs: readonly { readonly trace: JobTrace; readonly panels: readonly ScheduledPanel[]; readonly unit: LengthUnit }[]): string {
+export function panelScheduleCsv(jobs: readonly { readonly trace: JobTrace; readonly panels: readonly ScheduledPanel[]; readonly unit: Scale }[]): string {
     return toCsv(csvHeader, jobs.flatMap(({ trace, panels, unit }) => panels.map((scheduled): CsvField[] => {
         const { panel: { mark, kind, cover, overall, height, thickness }, side, distance, tongue, holds } = scheduled;
         const both = (length: Length): CsvField[] => [showCut(length, unit), csvMm(length)];

@@ -1,8 +1,7 @@
 import { neighbours, type Wall } from '../core/geometry.js';
 import { minus, type Length } from '../core/length.js';
-import type { LengthUnit } from '../core/show.js';
 import type { Part, PartPlace } from '../engines/parts/part.js';
-import { showCut } from './show-figures.js';
+import { showCut, type Scale } from './show-figures.js';
 
 /** How running numbers count, said once a list. The engines number this way: walls and plates by u, benches run by run and row by row. */
 export const numberingRule = 'Numbers in marks count left to right as seen from inside the room, facing the wall: on the front wall from the right wall to the left wall, ' +
@@ -27,7 +26,7 @@ export function measuredPlace({ wall, stretches, run, between }: PartPlace): Mea
 }
 
 /** `12 1/2" from the right wall`, `0", 18 5/8" from the left wall`, with the heights to mark where there are any. */
-export function showPartPlace(place: PartPlace, unit: LengthUnit): string {
+export function showPartPlace(place: PartPlace, unit: Scale): string {
     const { from, distances } = measuredPlace(place);
     const [only] = place.stretches;
     const isWhole = place.stretches.length === 1 && only?.from === 0 && only.to === place.run;
@@ -39,5 +38,5 @@ export function showPartPlace(place: PartPlace, unit: LengthUnit): string {
 }
 
 /** What a part belongs to, and where along its wall. */
-export const showGoesTo = ({ goesTo, place }: Pick<Part, 'goesTo' | 'place'>, unit: LengthUnit): string =>
+export const showGoesTo = ({ goesTo, place }: Pick<Part, 'goesTo' | 'place'>, unit: Scale): string =>
     place ? `${goesTo}: ${showPartPlace(place, unit)}` : goesTo;

@@ -3,6 +3,7 @@ import type { Results } from '../assembly/results.js';
 import type { Block } from '../model/block.js';
 import type { Job } from '../model/job.js';
 import type { RuleSet } from '../rule-sets/index.js';
+import type { ProjectSettings } from '../settings/settings.js';
 
 /** What a rendering reads of an analysed job; `analyze` gives jobs that have all of it. */
 export interface RenderedJob {
@@ -10,6 +11,10 @@ export interface RenderedJob {
     readonly results: Pick<Results, 'parts' | 'shell' | 'doors' | 'windows' | 'benches' | 'heaters' | 'fittings' | 'air'>;
     readonly ruleSets: readonly RuleSet[];
     readonly findings: readonly ReportedFinding[];
+    /** The settings of its project, when there are some. */
+    readonly settings?: ProjectSettings;
+    /** What those turned off. */
+    readonly leftOut?: readonly ReportedFinding[];
 }
 
 export const jobName = (job: Job): string => job.block.name?.value ?? 'job';

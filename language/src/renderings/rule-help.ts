@@ -1,6 +1,7 @@
 import { showCitation, type Citation } from '../core/citation.js';
 import type { Severity } from '../core/finding.js';
 import { isLanguageRule, languageRules } from '../model/language-rules.js';
+import { isSettingsRule, settingsRules } from '../settings/settings-rules.js';
 import { allRules, ruleById } from '../rules/index.js';
 import type { Rule } from '../rules/rule.js';
 import { escapeMarkdown } from './markdown.js';
@@ -9,8 +10,8 @@ import { wrap } from './report-text.js';
 /** What is written about a rule or a mistake of the language; the handbook, `explain` and code scanners show the same. */
 export interface RuleHelp {
     readonly id: string;
-    /** `bench`, `heater` …; `language` for mistakes of the text itself. */
-    readonly family: Rule['family'] | 'language';
+    /** `bench`, `heater` …; `language` for mistakes of the text itself, `settings` for those of a settings file. */
+    readonly family: Rule['family'] | 'language' | 'settings';
     readonly title: string;
     readonly severity: Severity;
     readonly why: string;
@@ -23,23 +24,23 @@ export interface RuleHelp {
 
 /** Everything that can be reported, family by family. */
 export function allRuleHelp(): readonly RuleHelp[] {
-    return [...allRules.map(helpOf), ...Object.keys(languageRules).flatMap(id => languageHelp(id) ?? [])];
+    return [...allRules.map(helpOf), ...[...Object.keys(languageRules), ...Object.keys(settingsRules)].flatMap(id => textHelp(id) ?? [])];
 }
 export const ruleHelp = (id: string): RuleHelp | undefined => {
     const rule = ruleById(id);
-    return rule ? helpOf(rule) : languageHelp(id);
+    return rule ? helpOf(rule) : textHelp(id);
 };
 
 const helpOf = ({ id, family, title, severity, why, bad, good, sources, isWaivable, fixes }: Rule): RuleHelp => ({ id, family, title, severity, why, bad, good, sources, isWaivable, fixes });
 
-function languageHelp(id: string): RuleHelp | undefined {
-    if (!isLanguageRule(id)) return undefined;
-    return { id, family: 'language', ...languageRules[id], sources: [], isWaivable: false, fixes: 'some' };
+function textHelp(id: string): RuleHelp | undefined {
+    const text = isLanguageRule(id) ? { family: 'language' as const, ...languageRules[id] } : isSettingsRule(id) ? { family: 'settings' as const, ...settingsRules[id] } : undefined;
+    return text && { id, ...text, sources: [], isWaivable: false, fixes: 'some' };
 }
 
 /** In words, for under the title. */
 function standing({ family, severity, isWaivable, fixes }: RuleHelp): string {
-    const waiver = family === 'language' ? 'cannot be waived: the text has to be readable' : isWaivable ? 'can be waived with a reason and a date' : 'can never be waived';
+    const waiver = family === 'language' || family === 'settings' ? 'cannot be waived: the text has to be readable' : isWaivable ? 'can be waived with a reason and a date' : 'can never be waived';
     const fix = { none: 'no fix is offered', safe: 'a fix is offered that keeps the meaning', review: 'a fix is offered that changes the design and has to be agreed', some: 'a fix is offered where the meaning is plain' }[fixes];
     return `Usually ${/^[aeio]/.test(severity) ? 'an' : 'a'} ${severity}; ${waiver}; ${fix}.`;
 }
@@ -58,12 +59,12 @@ export function ruleHelpText(help: RuleHelp, width: number): string {
 }
 
 export function ruleHelpMarkdown(help: RuleHelp): string {
-    const { why, bad, good, sources } = help;
+    const { family, why, bad, good, sources } = help;
     const code = (heading: string, text: string): string[] => {
         if (text === '') return [];
         // a fence longer than any run of backticks in the text
         const fence = '`'.repeat(Math.max(3, ...[...text.matchAll(/`+/g)].map(match => match[0].length + 1)));
-        return ['', `**${heading}**`, '', `${fence}hotroom`, text, fence];
+        return ['', `**${heading}**`, '', `${fence}${family === 'settings' ? 'json' : 'hotroom'}`, text, fence];
     };
     return [
         escapeMarkdown(why), '', escapeMarkdown(standing(help)),

@@ -35,7 +35,9 @@ interface SarifResult {
     readonly message: SarifText;
     readonly locations: readonly SarifLocation[];
     readonly relatedLocations?: readonly SarifLocation[];
-    readonly suppressions?: readonly { readonly kind: 'inSource'; readonly status: 'accepted'; readonly location: SarifLocation; readonly justification: string }[];
+    readonly suppressions?: readonly { readonly kind: 'inSource' | 'external'; readonly status: 'accepted'; readonly location: SarifLocation; readonly justification: string }[];
+    /** What the severity is by itself, where the settings of the project chose another. */
+    readonly properties?: { readonly usualSeverity: Severity; readonly chosenSeverity: Severity | 'off' };
     readonly fixes?: readonly { readonly description: SarifText; readonly artifactChanges: readonly ArtifactChange[] }[];
 }
 interface SarifText { readonly text: string }
@@ -58,7 +60,7 @@ const levels: Readonly<Record<Severity, Level>> = { error: 'error', warning: 'wa
  * @param files names of the checked files, relative and with `/`
  * @param tool version of the program that checked
  */
-export function sarifLog(findings: readonly ReportedFinding[], files: readonly string[], places: Places, tool: { readonly version: string }): SarifLog {
+export function sarifLog(findings: readonly ReportedFinding[], files: readonly string[], places: Places, tool: { readonly version: string }, leftOut: readonly ReportedFinding[] = []): SarifLog {
     const rules = allRuleHelp();
     const ruleIndexes = new Map(rules.map(({ id }, index) => [id, index]));
     const fileIndexes = new Map(files.map((file, index) => [file, index]));
@@ -75,12 +77,16 @@ export function sarifLog(findings: readonly ReportedFinding[], files: readonly s
         const place = region(span);
         return { physicalLocation: { artifactLocation: artifact(span.uri), ...(place && { region: place }) } };
     };
-    const result = ({ rule, severity, message, at, related = [], fixes = [], waived }: ReportedFinding): SarifResult => {
+    const result = ({ rule, severity, message, at, related = [], fixes = [], waived, changed }: ReportedFinding): SarifResult => {
         const ruleIndex = ruleIndexes.get(rule);
+        const suppressions = [
+            ...(waived ? [{ kind: 'inSource' as const, status: 'accepted' as const, location: location(waived.at), justification: escapeMessage(`${waived.because} (${waived.by}, until ${waived.until})`) }] : []),
+            ...(changed?.to === 'off' ? [{ kind: 'external' as const, status: 'accepted' as const, location: location(changed.at), justification: 'Turned off by the settings of the project.' }] : []),
+        ];
         return {
             ruleId: rule, ...(ruleIndex !== undefined && { ruleIndex }), level: levels[severity], message: { text: escapeMessage(message) }, locations: [location(at)],
             ...(related.length > 0 && { relatedLocations: related.map((one, index) => ({ id: index + 1, ...location(one.at), message: { text: escapeMessage(one.message) } })) }),
-            ...(waived && { suppressions: [{ kind: 'inSource' as const, status: 'accepted' as const, location: location(waived.at), justification: escapeMessage(`${waived.because} (${waived.by}, until ${waived.until})`) }] }),
+            ...(suppressions.length > 0 && { suppressions }), ...(changed && { properties: { usualSeverity: changed.from, chosenSeverity: changed.to } }),
             ...(fixes.length > 0 && { fixes: fixes.map(({ title, edits }) => ({ description: { text: escapeMessage(title) }, artifactChanges: changes(edits) })) }),
         };
     };
@@ -99,7 +105,7 @@ export function sarifLog(findings: readonly ReportedFinding[], files: readonly s
             tool: { driver: { name: 'hotroom', version: tool.version, rules: rules.map(sarifRule) } },
             columnKind: 'utf16CodeUnits',
             artifacts: files.map(file => ({ location: artifactOf(file) })),
-            results: findings.map(result),
+            results: [...findings, ...leftOut].map(result),
         }],
     };
 }

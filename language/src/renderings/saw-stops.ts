@@ -1,7 +1,7 @@
 import type { Length } from '../core/length.js';
-import { showList, type LengthUnit } from '../core/show.js';
+import { showList } from '../core/show.js';
 import type { StockBoard, StockPlan } from '../engines/stock/request.js';
-import { showCut } from './show-figures.js';
+import { showCut, type Scale } from './show-figures.js';
 import type { PlannedStock } from './stock-tasks.js';
 
 export type WithPlan = PlannedStock & { readonly plan: StockPlan };
@@ -31,7 +31,7 @@ export interface SawStop {
 }
 
 /** The stops of one stock, longest first: one letter, one figure on the scale. Lengths that differ by less than the scale shows are cut at one stop. */
-export function sawStops({ boards }: Pick<StockPlan, 'boards'>, unit: LengthUnit): readonly SawStop[] {
+export function sawStops({ boards }: Pick<StockPlan, 'boards'>, unit: Scale): readonly SawStop[] {
     const pieces = new Map<Length, number>();
     for (const { length } of boards.flatMap(({ cuts }) => cuts)) pieces.set(length, (pieces.get(length) ?? 0) + 1);
     const byFigure = new Map<string, { lengths: [Length, ...Length[]]; pieces: number }>();
@@ -45,7 +45,7 @@ export function sawStops({ boards }: Pick<StockPlan, 'boards'>, unit: LengthUnit
 }
 
 /** Letters by the lengths they stand for. */
-export const stopLetters = (plan: Pick<StockPlan, 'boards'>, unit: LengthUnit): ReadonlyMap<Length, string> =>
+export const stopLetters = (plan: Pick<StockPlan, 'boards'>, unit: Scale): ReadonlyMap<Length, string> =>
     new Map(sawStops(plan, unit).flatMap(({ letter, lengths }) => lengths.map(length => [length, letter] as const)));
 
 /** Stops are named A to Z, then AA: a saw operator reads letters off a sheet faster than a second row of numbers. */

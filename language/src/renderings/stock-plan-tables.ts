@@ -1,15 +1,15 @@
 import { sum, type Length } from '../core/length.js';
-import { showList, type LengthUnit } from '../core/show.js';
+import { showList } from '../core/show.js';
 import type { StockBoard, StockPlan } from '../engines/stock/request.js';
 import { toCsv, type CsvField } from './csv.js';
 import { traceFields, traceHeader, type JobTrace } from './job-trace.js';
 import { hasPlan, numberBoards, planWarnings, sawStops, stopLetters, type NumberedPlan, type WithPlan } from './saw-stops.js';
-import { showBoardLength, showCount, showCut, showMoney, showSection, showShareUp } from './show-figures.js';
+import { showBoardLength, showCount, showCut, showMoney, showSection, showShareUp, type Scale } from './show-figures.js';
 import type { PlannedStock } from './stock-tasks.js';
 import { cell, footerLines, type Table, type TableColumn, type TableRow } from './tables-document.js';
 
 /** The boards to pull, then for each stock how its boards are cut. Nothing to show makes no table. */
-export function stockPlanTables(planned: readonly PlannedStock[], unit: LengthUnit): readonly Table[] {
+export function stockPlanTables(planned: readonly PlannedStock[], unit: Scale): readonly Table[] {
     return [...(planned.length > 0 ? [boardsToPull(planned, unit)] : []), ...numberBoards(planned).filter(({ boards }) => boards.length > 0).map(one => sawTable(one, unit))];
 }
 
@@ -23,7 +23,7 @@ const pullColumns: readonly TableColumn[] = [
     { id: 'amount', label: 'Amount', align: 'end' },
 ];
 
-function boardsToPull(planned: readonly PlannedStock[], unit: LengthUnit): Table {
+function boardsToPull(planned: readonly PlannedStock[], unit: Scale): Table {
     const isStoreCounted = planned.some(({ offer }) => offer?.onHand !== undefined);
     const columns = pullColumns.filter(({ id }) => id !== 'in-store' || isStoreCounted);
     const rows = planned.filter(hasPlan).flatMap(one => pullRows(one, unit)).map(row => isStoreCounted ? row : { ...row, cells: row.cells.filter((_, column) => pullColumns[column]?.id !== 'in-store') });
@@ -38,7 +38,7 @@ function usedLengths({ plan, request }: WithPlan): { readonly length: Length; re
     });
 }
 
-function pullRows(one: WithPlan, unit: LengthUnit): readonly TableRow[] {
+function pullRows(one: WithPlan, unit: Scale): readonly TableRow[] {
     const { offer } = one;
     return usedLengths(one).map(({ length, boards, each }): TableRow => {
         // what is in the store is of the longest length only
@@ -55,7 +55,7 @@ function pullRows(one: WithPlan, unit: LengthUnit): readonly TableRow[] {
     });
 }
 
-function pullFooter(planned: readonly PlannedStock[], unit: LengthUnit): string[] {
+function pullFooter(planned: readonly PlannedStock[], unit: Scale): string[] {
     const plans = planned.filter(hasPlan);
     const boards = plans.reduce((total, { plan }) => total + plan.totalBoards, 0);
     const unpriced = plans.filter(one => usedLengths(one).some(({ each }) => !each)).map(stockName);
@@ -77,7 +77,7 @@ export function stockName({ offer, stock }: Pick<PlannedStock, 'offer' | 'stock'
     return offer?.title === undefined ? stock : `${offer.title} (${stock})`;
 }
 
-const sectionWords = (offer: NonNullable<PlannedStock['offer']>, unit: LengthUnit): string =>
+const sectionWords = (offer: NonNullable<PlannedStock['offer']>, unit: Scale): string =>
     `${offer.nominal === undefined ? '' : `${offer.nominal}, `}${showSection(offer.section, unit)}`;
 
 const sawColumns: readonly TableColumn[] = [
@@ -89,7 +89,7 @@ const sawColumns: readonly TableColumn[] = [
     { id: 'offcut', label: 'Offcut', align: 'end' },
 ];
 
-function sawTable(numbered: NumberedPlan, unit: LengthUnit): Table {
+function sawTable(numbered: NumberedPlan, unit: Scale): Table {
     const { one, boards } = numbered;
     const { plan, offer, request } = one;
     const letters = stopLetters(plan, unit);
@@ -112,13 +112,13 @@ function sawTable(numbered: NumberedPlan, unit: LengthUnit): Table {
     return { id: `saw-${one.stock ?? 'unnamed'}`, caption, columns: sawColumns, rows, footer: footerLines(lines, sawColumns) };
 }
 
-const offcutWords = (plan: StockPlan, unit: LengthUnit): string => {
+const offcutWords = (plan: StockPlan, unit: Scale): string => {
     const longest = plan.boards.reduce((most, { offcut }) => Math.max(most, offcut), 0) as Length;
     return longest === 0 ? 'no offcut' : `longest offcut ${showCut(longest, unit)}`;
 };
 
 /** What has to be said of a plan: whether it is the best there is, what could not be placed, what is missing. */
-function planRemarks(one: WithPlan, unit: LengthUnit): string[] {
+function planRemarks(one: WithPlan, unit: Scale): string[] {
     const { plan, request, cutShort } = one;
     const remarks = [`${proofText(plan)} ${plan.method}`];
     if (cutShort !== undefined) remarks.push(cutShort);
@@ -138,7 +138,7 @@ export function proofText({ proof, objective }: Pick<StockPlan, 'proof' | 'objec
 }
 
 /** `A 79 1/2" BASE-BACK, 3 × B 20" UPPER-BEARER-1`. */
-function showCuts({ cuts }: StockBoard, letters: ReadonlyMap<Length, string>, unit: LengthUnit): string {
+function showCuts({ cuts }: StockBoard, letters: ReadonlyMap<Length, string>, unit: Scale): string {
     const runs: { mark: string; length: Length; count: number }[] = [];
     for (const { mark, length } of cuts) {
         const last = runs.at(-1);
@@ -150,7 +150,7 @@ function showCuts({ cuts }: StockBoard, letters: ReadonlyMap<Length, string>, un
 const csvHeader = [...traceHeader, 'stock', 'board', 'board_length', 'board_length_mm', 'cut', 'stop', 'mark', 'length', 'length_mm', 'kerf_mm', 'trim_mm', 'offcut_mm'] as const;
 
 /** One record a cut, for a saw or a spreadsheet. Boards are numbered through all stocks; what a board loses stands in the record of its last cut. */
-export function stockPlanCsv(plans: readonly { readonly trace: JobTrace; readonly planned: readonly PlannedStock[]; readonly unit: LengthUnit }[]): string {
+export function stockPlanCsv(plans: readonly { readonly trace: JobTrace; readonly planned: readonly PlannedStock[]; readonly unit: Scale }[]): string {
     return toCsv(csvHeader, plans.flatMap(({ trace, planned, unit }) => numberBoards(planned).flatMap(({ one: { stock, plan }, boards }) => {
         const letters = stopLetters(plan, unit);
         return boards.flatMap(({ number, board }) => board.cuts.map(({ mark, length }, index): CsvField[] => {

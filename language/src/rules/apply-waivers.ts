@@ -81,7 +81,7 @@ function answersTo(finding: ReportedFinding, { rule, subject }: Waiver, job: Job
 }
 
 /** Whether the clause a finding cites is one its rule set lets nobody waive. */
-const isNeverWaived = ({ citation }: ReportedFinding, ruleSets: readonly RuleSet[]): boolean => citation?.kind === 'standard'
+export const isNeverWaived = ({ citation }: ReportedFinding, ruleSets: readonly RuleSet[]): boolean => citation?.kind === 'standard'
     && ruleSets.some(({ clauses }) => clauses.some(({ isNeverWaived: never, citation: own }) => never === true && own.kind === 'standard' && own.document === citation.document && own.clause === citation.clause));
 
 const inOrder = ({ year, month, day }: CalendarDate): number => (year * 100 + month) * 100 + day;

@@ -13,6 +13,8 @@ export interface Console {
     readonly stdout: TextSink;
     readonly stderr: TextSink;
     readonly env: Readonly<Record<string, string | undefined>>;
+    /** The clock. */
+    readonly now: () => Date;
     /** Runs the language server until its client is gone. */
     readonly serve: () => Promise<void>;
 }

@@ -13,7 +13,7 @@ import { panelSchedule, panelScheduleCsv } from '../../../language/src/rendering
 import { jobName } from '../../../language/src/renderings/rendered-job.js';
 import { documentText } from '../../../language/src/renderings/report-text.js';
 import { stockPlanCsv } from '../../../language/src/renderings/stock-plan-tables.js';
-import { showCount } from '../../../language/src/renderings/show-figures.js';
+import { scaleOf, showCount } from '../../../language/src/renderings/show-figures.js';
 import { showList } from '../../../language/src/core/show.js';
 import type { PlannedStock } from '../../../language/src/renderings/stock-tasks.js';
 import { HighsInProcess } from '../solver/highs.js';
@@ -23,6 +23,8 @@ import { usualWidth, widthOf, type Console } from './console.js';
 import { usageFailure } from './exit-codes.js';
 import { exitCodeFor, failOnOption, rootOption } from './fail-on.js';
 import { findFiles, shown } from './files.js';
+import { SettingsFiles, settingsOptions } from './settings-files.js';
+import { todayOption, todayOf } from './today-option.js';
 import { openWorkspace, type CheckedFile, type Workspace } from './workspace.js';
 import { planJobStock } from './stock-planning.js';
 import { writeWhole } from './written-file.js';
@@ -44,7 +46,7 @@ export const cutlist: Command = {
         { name: 'out', value: 'FILE', doc: 'Write to a file instead of the terminal.' },
         { name: 'stock', isNegatable: true, doc: 'Whether to plan the stock. Default: yes, but not for csv.' },
         { name: 'seconds', value: 'N', doc: 'Longest time for the stock plan of one job; past it the quick plan stands. Default: 20.' },
-        failOnOption, rootOption,
+        failOnOption, rootOption, ...settingsOptions, todayOption,
     ],
     examples: ['hotroom cutlist birch-point.hotroom', 'hotroom cutlist birch-point.hotroom --format csv --stock --out birch-point.csv'],
     async run(args, console) {
@@ -59,13 +61,13 @@ export const cutlist: Command = {
         if (out !== undefined && path.extname(out).toLowerCase() === '.hotroom') throw usageFailure(`${out} is the name of a job file, and the list would take its place. Give --out another name, such as list.csv.`);
         if (format === 'csv' && wantsStock && table === undefined && out === undefined) throw usageFailure('Two tables do not go into one csv. Give --out FILE for both, or --table stock for the plan alone.');
         const seconds = secondsOf(args);
-        const workspace = await openWorkspace(findFiles(args.files, console.cwd, args.value('root')), console.cwd);
+        const workspace = await openWorkspace(findFiles(args.files, console.cwd, args.value('root')), console.cwd, { settings: new SettingsFiles(args, console.cwd), today: todayOf(args, console) });
         for (const remark of workspace.remarks) console.stderr.write(`hotroom: ${remark}\n`);
         const jobs = await planned(chosenJobs(workspace, args), wantsStock ? seconds : undefined);
         const files = render(jobs, workspace, { format, table }, console, out);
         for (const [name, text] of files) if (name === undefined) console.stdout.write(text); else writeWhole(path.resolve(console.cwd, name), text, name);
         // a mistake of the text as a whole concerns every job of its file, and counts once
-        const findings = [...new Set(jobs.flatMap(({ analysis }) => analysis.findings))];
+        const findings = [...new Set([...workspace.settingsFindings, ...jobs.flatMap(({ analysis }) => analysis.findings)])];
         warn(findings, console);
         for (const line of jobs.flatMap(unplanned)) console.stderr.write(`hotroom: ${line}\n`);
         return exitCodeFor(findings, args);
@@ -113,9 +115,9 @@ function render(jobs: readonly ListedJob[], { sources }: Workspace, { format, ta
         case 'json': return [[out, `${JSON.stringify(cutListExport(jobs.map(({ analysis, planned: plan }) => ({ analysis, ...(plan && { planned: plan }), showFile: sources.nameOf }))), undefined, 2)}\n`]];
         case 'markdown': return [[out, documents().map(documentMarkdown).join('\n')]];
         case 'csv': {
-            const parts = (): string => cutListCsv(jobs.map(({ analysis }) => ({ trace: jobTrace(analysis), groups: jobGroups(analysis.job, analysis.results.parts), options: { unit: analysis.job.unit, showPlace } })));
-            const panels = (): string => panelScheduleCsv(jobs.map(({ analysis }) => ({ trace: jobTrace(analysis), panels: panelSchedule(analysis), unit: analysis.job.unit })));
-            const plan = (): string => stockPlanCsv(jobs.flatMap(({ analysis, planned: made }) => made ? [{ trace: jobTrace(analysis), planned: made, unit: analysis.job.unit }] : []));
+            const parts = (): string => cutListCsv(jobs.map(({ analysis }) => ({ trace: jobTrace(analysis), groups: jobGroups(analysis.job, analysis.results.parts), options: { unit: scaleOf(analysis), showPlace } })));
+            const panels = (): string => panelScheduleCsv(jobs.map(({ analysis }) => ({ trace: jobTrace(analysis), panels: panelSchedule(analysis), unit: scaleOf(analysis) })));
+            const plan = (): string => stockPlanCsv(jobs.flatMap(({ analysis, planned: made }) => made ? [{ trace: jobTrace(analysis), planned: made, unit: scaleOf(analysis) }] : []));
             if (table !== undefined) return [[out, table === 'panels' ? panels() : table === 'stock' ? plan() : parts()]];
             if (out === undefined) return [[out, parts()]];
             const isPlanned = jobs.some(({ planned: made }) => made !== undefined);

@@ -22,5 +22,5 @@ for (const stream of [process.stdout, process.stderr]) {
     });
 }
 
-void run(process.argv.slice(2), { cwd: process.cwd(), stdout: process.stdout, stderr: process.stderr, env: process.env, serve })
+void run(process.argv.slice(2), { cwd: process.cwd(), stdout: process.stdout, stderr: process.stderr, env: process.env, now: () => new Date(), serve })
     .then(code => { process.exitCode = code; });

@@ -2,11 +2,14 @@ import { existsSync, realpathSync } from 'node:fs';
 import { URI, type LangiumDocument } from 'langium';
 import { NodeFileSystem } from 'langium/node';
 import { analyze, type Analysis } from '../../../language/src/analyze.js';
+import type { ReportedFinding } from '../../../language/src/core/finding.js';
 import type { FindingSources } from '../../../language/src/renderings/findings-text.js';
 import type { Block } from '../../../language/src/model/block.js';
 import { createHotroomServices, type HotroomServices, type HotroomSharedServices } from '../../../language/src/syntax/module.js';
+import type { CalendarDate } from '../../../language/src/vocabulary/values.js';
 import { unreadable } from './exit-codes.js';
 import { displayName, isBelow, readText, shown, type JobFile } from './files.js';
+import type { SettingsFiles } from './settings-files.js';
 
 /** One file that was asked for, analysed. */
 export interface CheckedFile {
@@ -27,10 +30,17 @@ export interface Workspace {
     readonly sources: FindingSources;
     /** Links that lead out of the root and were not followed, as sentences. */
     readonly remarks: readonly string[];
+    /** Names of the settings files that hold for the files. */
+    readonly settings: readonly string[];
+    /** What is wrong with those. */
+    readonly settingsFindings: readonly ReportedFinding[];
 }
 
+/** Under what files are analysed. */
+export interface Circumstances { readonly settings: SettingsFiles; readonly today: CalendarDate }
+
 /** Reads the files and all they use, each root with services of its own, and analyses them. */
-export async function openWorkspace(files: readonly JobFile[], cwd: string): Promise<Workspace> {
+export async function openWorkspace(files: readonly JobFile[], cwd: string, circumstances: Circumstances): Promise<Workspace> {
     const realCwd = realpathSync(cwd);
     const texts = new Map<string, string>();
     const names = new Map<string, string>();
@@ -38,7 +48,7 @@ export async function openWorkspace(files: readonly JobFile[], cwd: string): Pro
     const checked = new Map<string, CheckedFile>();
     const used: CheckedFile[] = [];
     for (const root of new Set(files.map(file => file.root))) {
-        const folder = new RootFolder(root, realCwd);
+        const folder = new RootFolder(root, realCwd, circumstances);
         const own = files.filter(file => file.root === root);
         const documents = own.map(file => folder.add(URI.file(file.path), file.path, file.name));
         folder.addUsed();
@@ -50,8 +60,15 @@ export async function openWorkspace(files: readonly JobFile[], cwd: string): Pro
         const asked = new Set(documents.map(document => document.uri.toString()));
         used.push(...folder.documents().filter(document => !asked.has(document.uri.toString())).map(document => folder.check(document)));
     }
+    const { settings } = circumstances;
+    for (const { name, file } of settings.all) {
+        names.set(file.uri, name);
+        texts.set(file.uri, file.text);
+    }
+    const houseRules = new Set([...checked.values(), ...used].flatMap(({ analysis }) => analysis.file.rules.flatMap(({ name }) => name?.value ?? [])));
     return {
-        files: files.flatMap(file => checked.get(file.path) ?? []), used, remarks,
+        files: files.flatMap(file => checked.get(file.path) ?? []), used, remarks: [...remarks, ...settings.remarks],
+        settings: settings.all.map(({ name }) => name), settingsFindings: settings.findings(houseRules),
         sources: { textOf: uri => texts.get(uri), nameOf: uri => names.get(uri) ?? uri },
     };
 }
@@ -63,7 +80,7 @@ class RootFolder {
     private readonly shared: HotroomSharedServices;
     private readonly hotroom: HotroomServices;
 
-    constructor(private readonly root: string, private readonly cwd: string) {
+    constructor(private readonly root: string, private readonly cwd: string, private readonly circumstances: Circumstances) {
         ({ shared: this.shared, hotroom: this.hotroom } = createHotroomServices(NodeFileSystem));
         this.shared.workspace.Imports.roots = [URI.file(root)];
     }
@@ -114,12 +131,18 @@ class RootFolder {
 
     check(document: LangiumDocument): CheckedFile {
         const uri = document.uri.toString();
-        const analysis = analyze(document, this.hotroom);
+        const analysis = this.analyze(document);
         const dependencies = this.shared.workspace.Imports.dependencies(document);
         const others = this.documents().filter(other => dependencies.has(other.uri.toString()));
         return {
             name: this.names.get(uri) ?? uri, uri, root: this.root, analysis,
-            catalogues: [...analysis.file.catalogues, ...others.flatMap(other => analyze(other, this.hotroom).file.catalogues)],
+            catalogues: [...analysis.file.catalogues, ...others.flatMap(other => this.analyze(other).file.catalogues)],
         };
+    }
+
+    private analyze(document: LangiumDocument): Analysis {
+        const { settings, today } = this.circumstances;
+        const own = settings.of(document.uri.fsPath, this.root);
+        return analyze(document, this.hotroom, { today, ...(own && { settings: own }) });
     }
 }

@@ -37,7 +37,7 @@ export class HotroomValidator implements DocumentValidator {
         try {
             const run = this.services.editing.analyze ?? analyze;
             const uri = document.uri.toString();
-            const { file, findings } = run(document, this.services, { checkCancelled });
+            const { file, findings } = run(document, this.services, { checkCancelled, ...this.services.editing.Reader.circumstances(document) });
             const diagnostics = findings.map(finding => toDiagnostic(finding, uri, places, handbook));
             // Nobody looks at a closed file that holds jobs only: it has told what it had to tell, and is worked out again when it is opened.
             const isShared = file.catalogues.length > 0 || file.series.length > 0 || file.rules.length > 0;

@@ -1,11 +1,12 @@
 import { URI, UriUtils, type LangiumDocument, type ParseResult } from 'langium';
-import { analyze, type Analysis } from '../../../language/src/analyze.js';
+import { analyze, type Analysis, type AnalyzeOptions } from '../../../language/src/analyze.js';
 import type { SeenName, Sight } from '../../../language/src/editing/offer.js';
 import { readRaw, type RawText } from '../../../language/src/editing/raw-facts.js';
 import type { HotroomFile } from '../../../language/src/model/job.js';
 import { HotroomLexer } from '../../../language/src/syntax/lexer.js';
 import { isShared } from '../../../language/src/vocabulary/index.js';
 import type { HotroomServerServices } from '../services.js';
+import { dayOf } from '../today.js';
 import { relativePath } from './relative-path.js';
 
 /** What every feature asks of a document: its raw tokens, its analysis, and what can be named in it. */
@@ -27,10 +28,17 @@ export class DocumentReader {
         return raw;
     }
 
+    /** The day, and what the project says for a file. */
+    circumstances(document: LangiumDocument): Pick<AnalyzeOptions, 'today' | 'settings'> {
+        const { ProjectSettings, now } = this.services.shared.workspace;
+        const settings = ProjectSettings.of(document.uri);
+        return { today: dayOf(now()), ...(settings && { settings }) };
+    }
+
     /** The analysis; nothing when it fails, which the file's own diagnostic tells. */
     analysis(document: LangiumDocument): Analysis | undefined {
         try {
-            return analyze(document, this.services);
+            return analyze(document, this.services, this.circumstances(document));
         } catch {
             return undefined;
         }

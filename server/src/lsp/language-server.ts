@@ -42,11 +42,13 @@ export class HotroomLanguageServer extends DefaultLanguageServer {
         const { Connection } = this.own.lsp;
         const report = (error: unknown): void => { this.log(`The editor did not refresh: ${String(error)}`); };
         const refreshHints = (): void => { if (this.client.refreshesHints) Connection?.languages.inlayHint.refresh().catch(report); };
+        const refreshLenses = (): void => { if (this.client.refreshesLenses) Connection?.sendRequest('workspace/codeLens/refresh').catch(report); };
         DocumentBuilder.onBuildPhase(DocumentState.Validated, built => {
             if (built.filter(({ uri }) => TextDocuments.get(uri) !== undefined).length < 2) return;
             refreshHints();
-            if (this.client.refreshesLenses) Connection?.sendRequest('workspace/codeLens/refresh').catch(report);
+            refreshLenses();
         });
+        this.own.workspace.ProjectSettings.onChange(() => { refreshHints(); refreshLenses(); });
         ConfigurationProvider.onConfigurationSectionUpdate(refreshHints);
     }
 }

@@ -3,7 +3,9 @@ import { DefaultDocumentUpdateHandler, type TextDocuments } from 'langium/lsp';
 import { FileChangeType, type DidChangeWatchedFilesParams, type TextDocumentChangeEvent, type WorkspaceFolder } from 'vscode-languageserver';
 import type { TextDocument } from 'langium';
 import type { Imports } from '../../../language/src/syntax/imports.js';
+import { settingsFileName } from '../../../language/src/settings/settings.js';
 import type { HotroomServerSharedServices } from '../services.js';
+import type { ProjectSettingsFiles } from './project-settings.js';
 
 /** Follows what is opened, edited, closed and changed on disk, and fetches files that are used but lie outside the open folders. */
 export class OpenFiles extends DefaultDocumentUpdateHandler {
@@ -12,6 +14,7 @@ export class OpenFiles extends DefaultDocumentUpdateHandler {
     private readonly files: FileSystemProvider;
     private readonly imports: Imports;
     private readonly log: (message: string) => void;
+    private readonly settings: ProjectSettingsFiles;
     private hasLookedAtAll = false;
 
     constructor(services: HotroomServerSharedServices, log: (message: string) => void) {
@@ -20,6 +23,7 @@ export class OpenFiles extends DefaultDocumentUpdateHandler {
         this.openTexts = services.workspace.TextDocuments;
         this.files = services.workspace.FileSystemProvider;
         this.imports = services.workspace.Imports;
+        this.settings = services.workspace.ProjectSettings;
         this.log = log;
     }
 
@@ -39,6 +43,16 @@ export class OpenFiles extends DefaultDocumentUpdateHandler {
         this.refresh(changed, deleted).catch((error: unknown) => {
             this.log(`Bringing ${[...changed, ...deleted].map(uri => uri.toString()).join(', ')} up to date failed: ${error instanceof Error ? error.stack ?? error.message : String(error)}`);
         });
+    }
+
+    /** Checks files anew whose text stays: the day or the settings have changed. */
+    checkAgain(files: readonly URI[]): void { this.fireDocumentUpdate([...files], []); }
+
+    private readSettingsAgain(): void {
+        const others = this.settings.readAgain();
+        this.settings.tell();
+        if (others.length === 0) return;
+        this.refresh(others, []).then(() => { this.settings.changed(); }, (error: unknown) => { this.log(`Checking with the new settings failed: ${String(error)}`); });
     }
 
     /** Files on disk that some file uses and nobody has read. */
@@ -72,6 +86,8 @@ export class OpenFiles extends DefaultDocumentUpdateHandler {
 
     /** What is open counts as the editor has it, whatever happens on disk. */
     override didChangeWatchedFiles(params: DidChangeWatchedFilesParams): void {
+        // A folder that comes or goes may hold settings too.
+        if (params.changes.some(({ uri, type }) => uri.endsWith(`/${settingsFileName}`) || type === FileChangeType.Deleted || UriUtils.extname(URI.parse(uri)) === '')) this.readSettingsAgain();
         const changes = params.changes.filter(({ uri, type }) => this.openTexts.get(uri) === undefined && !/\/(node_modules|\.[^/]+)\//.test(uri)
             && (type === FileChangeType.Deleted || uri.endsWith('.hotroom') || UriUtils.extname(URI.parse(uri)) === ''));
         if (changes.length > 0) super.didChangeWatchedFiles({ changes });
@@ -87,6 +103,7 @@ export class OpenFiles extends DefaultDocumentUpdateHandler {
             this.openTexts.get(uri) !== undefined || this.isInFolder(uri);
         const known = this.documents.all.toArray();
         this.hasLookedAtAll = false;
+        this.settings.readAgain();
         await this.refresh([...known.filter(isKept).map(({ uri }) => uri), ...found], known.filter(document => !isKept(document)).map(({ uri }) => uri));
     }
 }

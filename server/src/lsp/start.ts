@@ -5,6 +5,7 @@ import { isOperationCancelled } from 'langium';
 import { LSPErrorCodes, ResponseError } from 'vscode-languageserver';
 import type { HotroomServerServices, HotroomServerSharedServices } from '../services.js';
 import { Commands } from './commands.js';
+import { followDays } from './day-change.js';
 import { selectionRanges } from './folding.js';
 import { OpenFiles } from './open-files.js';
 
@@ -24,6 +25,8 @@ export function startHotroomServer(connection: Connection, shared: HotroomServer
             connection.workspace.onDidChangeWorkspaceFolders(({ added, removed }) => { void DocumentUpdateHandler.changeFolders(added, removed); });
         }
     });
+    const endDays = followDays(shared);
+    connection.onExit(endDays);
     const commands = shared.lsp.ExecuteCommandHandler;
     connection.onExecuteCommand(async ({ command, arguments: args }, token, progress) => {
         if (!(commands instanceof Commands)) return null;

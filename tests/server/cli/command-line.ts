@@ -9,7 +9,7 @@ const folders: string[] = [];
 afterEach(() => { for (const folder of folders.splice(0)) rmSync(folder, { recursive: true, force: true }); });
 
 export interface Answer { readonly code: number; readonly out: string; readonly err: string }
-export interface Setting { readonly isTTY?: boolean; readonly columns?: number; readonly env?: Readonly<Record<string, string>>; readonly cwd?: string; readonly serve?: () => Promise<void> }
+export interface Setting { readonly isTTY?: boolean; readonly columns?: number; readonly env?: Readonly<Record<string, string>>; readonly cwd?: string; readonly now?: () => Date; readonly serve?: () => Promise<void> }
 
 /** A folder of its own for one test, removed behind it. */
 export class Folder {
@@ -26,10 +26,10 @@ export class Folder {
     read(name: string): string { return readFileSync(this.at(name), 'utf8'); }
 
     /** Runs a command line in the folder, without a process of its own. */
-    async run(words: readonly string[], { isTTY = false, columns, env = {}, cwd, serve = () => Promise.resolve() }: Setting = {}): Promise<Answer> {
+    async run(words: readonly string[], { isTTY = false, columns, env = {}, cwd, now = () => new Date(2026, 10, 25, 12), serve = () => Promise.resolve() }: Setting = {}): Promise<Answer> {
         const written = { out: '', err: '' };
         const sink = (name: 'out' | 'err') => ({ write: (text: string) => { written[name] += text; }, isTTY, ...(columns !== undefined && { columns }) });
-        const code = await run(words, { cwd: cwd ?? this.path, stdout: sink('out'), stderr: sink('err'), env, serve });
+        const code = await run(words, { cwd: cwd ?? this.path, stdout: sink('out'), stderr: sink('err'), env, now, serve });
         return { code, ...written };
     }
 }

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { languageRules } from '../../../language/src/model/language-rules.js';
 import { allRules } from '../../../language/src/rules/index.js';
+import { settingsRules } from '../../../language/src/settings/settings-rules.js';
 import { commands } from '../../../server/src/cli/run.js';
 import { exitCodes } from '../../../server/src/cli/exit-codes.js';
 import { version } from '../../../server/src/cli/version.js';
@@ -89,7 +90,7 @@ describe('explain', () => {
             expect(rules.length, family).toBe(count);
             listed.push(...rules);
         }
-        expect(listed.sort()).toEqual([...allRules.map(({ id }) => id), ...Object.keys(languageRules)].sort());
+        expect(listed.sort()).toEqual([...allRules.map(({ id }) => id), ...Object.keys(languageRules), ...Object.keys(settingsRules)].sort());
     });
     test('a family has no rule of its own name', () => {
         const families = new Set<string>([...allRules.map(({ family }) => family), 'language']);
