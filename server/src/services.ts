@@ -27,6 +27,7 @@ import { ProjectSettingsFiles } from './lsp/project-settings.js';
 import { HotroomRename } from './lsp/rename.js';
 import { SafeDocumentFactory } from './lsp/safe-document-factory.js';
 import { HotroomSemanticTokens } from './lsp/semantic-tokens.js';
+import { HotroomSignatureHelp } from './lsp/signature-help.js';
 import { Settings } from './lsp/settings.js';
 import { HotroomDocumentSymbols, HotroomWorkspaceSymbols } from './lsp/symbols.js';
 import { Places } from './to-lsp.js';
@@ -96,7 +97,7 @@ export function createServerServices(context: DefaultSharedModuleContext, option
             ReferencesProvider: services => new HotroomReferences(services), DocumentHighlightProvider: services => new HotroomDocumentHighlights(services),
             RenameProvider: services => new HotroomRename(services), DocumentSymbolProvider: services => new HotroomDocumentSymbols(services),
             Formatter: services => new HotroomFormatter(services), FoldingRangeProvider: services => new HotroomFolding(services),
-            DocumentLinkProvider: services => new HotroomDocumentLinks(services), SemanticTokenProvider: services => new HotroomSemanticTokens(services),
+            DocumentLinkProvider: services => new HotroomDocumentLinks(services), SemanticTokenProvider: services => new HotroomSemanticTokens(services), SignatureHelp: services => new HotroomSignatureHelp(services),
             CallHierarchyProvider: services => new HotroomCallHierarchy(services),
             InlayHintProvider: services => new HotroomInlayHints(services), CodeLensProvider: services => new HotroomCodeLenses(services),
         },

@@ -46,7 +46,7 @@ describe('facts and blocks', () => {
     test('a block without a sample of its own has its header and what it needs', () => {
         expect(offerAt('catalogue c {\n    <|>\n}', 'material').text).toBe('material ${1:name} {\n\tkind      ${2|wood,insulation,barrier,board,metal,other|}\n}');
     });
-    test('at the top of a file', () => expect(labelsAt('<|>')).toEqual(['use', 'job', 'series', 'rule', 'catalogue']));
+    test('at the top of a file', () => expect(labelsAt('<|>')).toEqual(['use', 'job', 'series', 'rule', 'catalogue', 'let']));
     test.each([
         ['before another fact of the line', inBench('  <|>  top 37"')],
         ['behind a closed block', inJob('room { width 72" } <|>')],
@@ -89,14 +89,14 @@ describe('values', () => {
         ['units of a power', 'catalogue c { heater_model h { power 6 <|> } }', ['kW', 'W']],
         ['the second figure of a size', inJob('site { doorway 32" <|> }'), ['x']],
         ['the end of a range', 'catalogue c { bench_build b { slat_gap 1/4" <|> } }', ['to']],
+        ['what a calculation goes on with', inBench('top 37" - <|>'), ['upper', 'min', 'max', 'sum', 'round_down', 'round_up']],
+        ['no wall twice', inJob('heater stove on right { from front <|> }'), ['stove', 'min', 'max', 'round_down', 'round_up', 'if … then … else …']],
     ])('%s', (_, marked, labels) => expect(labelsAt(marked)).toEqual(labels));
     test.each([
         ['a second value', inBench('top 37" <|>')],
         ['a value before one that stands', inJob('site { floor <|> tile }')],
-        ['what a calculation goes on with', inBench('top 37" - <|>')],
         ['a text', inJob('number <|>')],
         ['a third figure', inJob('site { doorway 32" x 80" <|> }')],
-        ['a wall twice', inJob('heater stove on right { from front <|> }')],
     ])('not %s', (_, marked) => expect(labelsAt(marked)).toEqual([]));
 });
 

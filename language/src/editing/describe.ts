@@ -1,3 +1,6 @@
+import type { LengthUnit } from '../core/show.js';
+import { showValue } from '../core/value.js';
+import type { Block } from '../model/block.js';
 import { definitionOf, type BlockKind } from '../vocabulary/index.js';
 import type { Property } from '../vocabulary/block.js';
 import type { Spot } from './spot.js';
@@ -32,3 +35,12 @@ export function describeChoice(word: string): string {
 }
 
 export type KnownSpot = Exclude<Spot, { kind: 'nowhere' }>;
+
+/** A parameter in one line: what it takes, its bounds, its default, its doc. */
+export function describeParameter(name: string, { takes, least, most, one_of: choices, otherwise, doc }: Block<'parameter'>['values'], unit: LengthUnit): string {
+    const bounds = [
+        least && `at least ${showValue(least.value, unit)}`, most && `at most ${showValue(most.value, unit)}`,
+        choices && `one of ${choices.value.map(one => showValue(one, unit)).join(', ')}`, otherwise ? `otherwise ${showValue(otherwise.value, unit)}` : 'has to be given',
+    ].filter(Boolean).join('; ');
+    return `${doc ? `${doc.value}. ` : ''}${name} takes a ${kindWords(takes?.value ?? 'value')}: ${bounds}.`;
+}

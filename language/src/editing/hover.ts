@@ -7,8 +7,12 @@ import type { Block, Given, Link } from '../model/block.js';
 import { showBlock } from '../model/block.js';
 import { endOf, type Token } from '../syntax/token-list.js';
 import { definitionOf, isBlockKind } from '../vocabulary/index.js';
+import { isStatement, statements } from '../vocabulary/statements.js';
 import { describeChoice, describeHeader, describeProperty, kindWords } from './describe.js';
 import { blockStartingAt, factsPrefix, headlines } from './find-block.js';
+import { callHover, expressionHover, figureHover, letHover } from './hover-names.js';
+import { madeLines, overrideLines, ruleLines, waiverHover } from './hover-rules.js';
+import type { Sight } from './offer.js';
 import { isWordToken, type RawText } from './raw-facts.js';
 import { headerParts, spotAt, type Spot } from './spot.js';
 import { showFigureBoth, showGivenBoth } from './show-both.js';
@@ -23,6 +27,8 @@ export interface HoverInput {
     readonly textAt: (span: Span) => string;
     /** The unit computed lengths are shown in first; the job's own when absent. */
     readonly unit?: LengthUnit;
+    /** What completion knows of the file; names of series and values are told with it. */
+    readonly sight?: Sight;
 }
 
 const shownFacts = 3;
@@ -38,15 +44,18 @@ export function hoverAt(input: HoverInput, offset: number): HoverText | undefine
     switch (spot.kind) {
         case 'nowhere': case 'path': return undefined;
         case 'key': return keyHover(input, spot, token, at);
-        case 'header': return headerHover(input, spot, token, at);
-        case 'value': return valueHover(input, spot, token, at);
+        case 'header': return callHover(input, spot.fact, token) ?? headerHover(input, spot, token, at) ?? figureHover(input, token);
+        case 'let': return token === spot.name ? letHover(input, spot.fact, token) : expressionHover(input, spot.fact, token) ?? figureHover(input, token);
+        case 'waive': return waiverHover(input, spot.fact, token);
+        case 'value': return expressionHover(input, spot.fact, token) ?? valueHover(input, spot, token, at);
         default: return spot satisfies never;
     }
 }
 
 function keyHover(input: HoverInput, { scope, fact, current }: Extract<Spot, { kind: 'key' }>, token: Token, at: { start: number; end: number }): HoverText | undefined {
     if (!fact || !current) return undefined;
-    if (token.image === 'use' && scope.kind === 'file') return { ...at, lines: ['**use**: makes the entries of another file known in this one.'], more: [] };
+    const statement = isStatement(scope.kind, token.image) && !fact.body ? statements[token.image] : undefined;
+    if (statement) return { ...at, lines: [`**${token.image}**: ${statement.doc}`, `\`${statement.written}\``], more: [] };
     const found = spotAt(input.raw, at.end + 1);
     if (found.kind === 'value') return valueHover(input, found, token, at);
     const asProperty = isBlockKind(scope.kind) && !fact.body ? definitionOf(scope.kind).properties[token.image] : undefined;
@@ -55,8 +64,9 @@ function keyHover(input: HoverInput, { scope, fact, current }: Extract<Spot, { k
 }
 
 function headerHover(input: HoverInput, { fact, block }: Extract<Spot, { kind: 'header' }>, token: Token, at: { start: number; end: number }): HoverText | undefined {
-    const { name, on, walls } = headerParts(input.raw, fact);
+    const { name, on, walls, is } = headerParts(input.raw, fact);
     if (token === name) return blockHover(input, fact.start, block, at);
+    if (token === is) return { ...at, lines: ['What it is made from follows: what is not said here stays as it is there.'], more: [] };
     if (token === on || walls.includes(token)) {
         const runsThrough = walls.length > 1 && token === walls[0] ? ' It runs through; the others meet it.' : '';
         return { ...at, lines: [token === on ? 'The walls it stands on follow.' : `The ${token.image} wall.${runsThrough}`], more: [] };
@@ -67,8 +77,11 @@ function headerHover(input: HoverInput, { fact, block }: Extract<Spot, { kind: '
 function blockHover(input: HoverInput, start: number, kind: Parameters<typeof definitionOf>[0], at: { start: number; end: number }): HoverText {
     const { doc } = definitionOf(kind);
     const found = blockStartingAt(input.analysis, start);
-    const title = found?.block.name ? showBlock(found.block) : kindWords(kind);
-    const lines = [`**${title}**${found?.block.title ? ` “${found.block.title.value}”` : ''}: ${doc}`];
+    const header = input.raw.facts.find(fact => fact.start === start);
+    const written = header && headerParts(input.raw, header);
+    const title = found?.block.name ? showBlock(found.block) : [kindWords(kind), found ? undefined : written?.name?.image].filter(Boolean).join(' ');
+    const quoted = found ? found.block.title?.value : written?.title?.image.slice(1, -1);
+    const lines = [`**${title}**${quoted ? ` “${quoted}”` : ''}: ${doc}`];
     const more = [`\`${describeHeader(kind)}\``];
     if (found?.job) {
         const facts = factsOf(found.job, found.block, found.parent);
@@ -76,6 +89,8 @@ function blockHover(input: HoverInput, start: number, kind: Parameters<typeof de
         lines.push(...facts.slice(0, shownFacts).map(fact => factLine(fact, unit)));
         more.unshift(...facts.slice(0, shownFacts).flatMap(fact => factOrigin(fact)), ...facts.slice(shownFacts).map(fact => factLine(fact, unit)));
     } else if (found) lines.push(...summaryOf(found.block, input));
+    if (kind === 'rule') lines.push(...ruleLines(input, start));
+    if (kind === 'series' || kind === 'parameter') lines.push(...madeLines(input, start));
     return { ...at, lines, more };
 }
 
@@ -111,11 +126,14 @@ function valueHover(input: HoverInput, { fact, property, key }: Extract<Spot, { 
     const shown = given && showGivenBoth(property, given);
     if (shown !== undefined) lines.push(shown);
     const more = [describeProperty(property)];
+    const said = given ? overrideLines(input, given) : [];
+    lines.push(...said);
+    const room = shownFacts - 1 - said.length;
     if (given && block?.job) {
         const unit = input.unit ?? block.job.job.unit;
         const derived = block.job.facts.under().filter(entry => entry.because.some(span => span.start === given.span.start && span.end === given.span.end && span.uri === given.span.uri));
-        lines.push(...derived.slice(0, shownFacts - 1).map(entry => `→ ${factLine(entry, unit)}`));
-        more.unshift(...derived.slice(0, shownFacts - 1).flatMap(factOrigin), ...derived.slice(shownFacts - 1).map(entry => `→ ${factLine(entry, unit)}`));
+        lines.push(...derived.slice(0, room).map(entry => `→ ${factLine(entry, unit)}`));
+        more.unshift(...derived.slice(0, room).flatMap(factOrigin), ...derived.slice(room).map(entry => `→ ${factLine(entry, unit)}`));
     }
     return { ...at, lines, more };
 }

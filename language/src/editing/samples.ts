@@ -30,6 +30,10 @@ export function sampleValue(property: Property, raw: RawText, scope: RawScope, s
         case 'centre-place': return `from ${oneOf(place, neighbourWalls(raw, scope))} \${${place + 1}:${plain(lengthSample(raw))}}`;
         case 'number': case 'count': case 'percent': return `\${${place}:1}`;
         case 'text': return `"\${${place}}"`;
+        // A condition that can be read in any job, and in a rule whatever it is about.
+        case 'holds': return `\${${place}:count(bench) > 1}`;
+        case 'condition': return `\${${place}:all(bench.top <= 40")}`;
+        case 'value': case 'values': return sampleTaken(scope, raw, place);
         default: {
             const [inch, metric] = (/such as (.+)$/.exec(words)?.[1] ?? '').split(' or ');
             const sample = isMetricText(raw) && metric !== undefined && /m$/.test(metric) ? metric : inch;
@@ -38,8 +42,19 @@ export function sampleValue(property: Property, raw: RawText, scope: RawScope, s
     }
 }
 
+const figuresTaken: Readonly<Record<string, readonly [string, string]>> = {
+    length: ['72"', '1800 mm'], number: ['1', '1'], count: ['1', '1'], power: ['6 kW', '6 kW'], voltage: ['240 V', '230 V'], current: ['40 A', '40 A'], temperature: ['68 degF', '20 degC'],
+    wall: ['left', 'left'], flag: ['yes', 'yes'], text: ['"text"', '"text"'],
+};
+/** A value of what a parameter takes. */
+function sampleTaken(scope: RawScope, raw: RawText, place: number): string {
+    const takes = scope.facts.find(({ key }) => key?.image === 'takes')?.tokens[1]?.image ?? '';
+    const sample = figuresTaken[takes]?.[isMetricText(raw) ? 1 : 0];
+    return sample === undefined ? `\${${place}}` : `\${${place}:${plain(sample)}}`;
+}
+
 /** Whether lengths of this text are metric: some are, and none has an inch or foot mark. */
-const isMetricText = (raw: RawText): boolean =>
+export const isMetricText = (raw: RawText): boolean =>
     !raw.tokens.some(token => token.tokenType === raw.types.length) && raw.tokens.some(token => token.tokenType === raw.types.quantity && /[0-9 \t][mc]?m$/.test(token.image));
 const lengthSample = (raw: RawText): string => isMetricText(raw) ? '300 mm' : '12"';
 

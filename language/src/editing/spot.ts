@@ -1,6 +1,7 @@
-import { endOf, operatorWords, type Token } from '../syntax/token-list.js';
+import { endOf, operatorWords, touches, type Token } from '../syntax/token-list.js';
 import type { Property } from '../vocabulary/block.js';
-import { blocksIn, definitionOf, isBlockKind, propertiesOf, type BlockKind } from '../vocabulary/index.js';
+import { blocksIn, definitionOf, derivesFrom, isBlockKind, propertiesOf, type BlockKind } from '../vocabulary/index.js';
+import { isStatement } from '../vocabulary/statements.js';
 import { isWordToken, scopeAt, type RawFact, type RawScope, type RawText } from './raw-facts.js';
 
 /** What a place in the text is for. `current` is the word a cursor touches, which an offer would replace. */
@@ -13,6 +14,10 @@ export type Spot =
     | { readonly kind: 'header'; readonly fact: RawFact; readonly block: BlockKind; readonly before: readonly Token[]; readonly after: readonly Token[]; readonly current: Token | undefined }
     /** The value of a property; `before` and `after` are the other tokens behind the key. */
     | { readonly kind: 'value'; readonly fact: RawFact; readonly property: Property; readonly key: string; readonly before: readonly Token[]; readonly after: readonly Token[]; readonly current: Token | undefined }
+    /** Behind `let`, its name and (`hasSign`) its `=`; `before` and `after` are the tokens behind the sign. */
+    | { readonly kind: 'let'; readonly fact: RawFact; readonly name: Token | undefined; readonly hasSign: boolean; readonly before: readonly Token[]; readonly after: readonly Token[]; readonly current: Token | undefined }
+    /** Behind `waive`. */
+    | { readonly kind: 'waive'; readonly fact: RawFact; readonly before: readonly Token[]; readonly after: readonly Token[]; readonly current: Token | undefined }
     /** The path of a `use`; `start` and `end` are what a path with its quotes replaces. */
     | { readonly kind: 'path'; readonly fact: RawFact; readonly start: number; readonly end: number };
 
@@ -33,10 +38,18 @@ export function spotAt(raw: RawText, offset: number): Spot {
     const rest = fact.tokens.slice(1).filter(token => token !== touched);
     const before = rest.filter(token => token.startOffset < offset);
     const after = rest.filter(token => token.startOffset >= offset);
+    if (isStatement(scope.kind, fact.key.image) && !fact.body) return statementSpot(fact, fact.key.image, before, after, touched);
     const known = propertiesOf(scope.kind).get(fact.key.image);
     if (known && !fact.body) return { kind: 'value', fact, property: known.property, key: known.key, before, after, current: touched };
     if (isBlockKind(fact.key.image) && blocksIn(scope.kind).includes(fact.key.image)) return { kind: 'header', fact, block: fact.key.image, before, after, current: touched };
     return nowhere;
+}
+
+function statementSpot(fact: RawFact, word: string, before: readonly Token[], after: readonly Token[], current: Token | undefined): Spot {
+    if (word === 'waive') return { kind: 'waive', fact, before, after, current };
+    const sign = before.findIndex(token => token.image === '=');
+    const isName = current !== undefined && current === fact.tokens[1];
+    return { kind: 'let', fact, name: isName ? current : fact.tokens[1], hasSign: sign >= 0, before: sign < 0 ? before : before.slice(sign + 1), after, current };
 }
 
 /** A fact can begin on an empty stretch of line: behind a line end, a semicolon or an opening brace, and with no fact further on. */
@@ -63,42 +76,53 @@ function pathSpot(raw: RawText, fact: RawFact, key: Token, offset: number): Spot
     return path ? nowhere : { kind: 'path', fact, start: offset, end: offset };
 }
 
-/** The tokens of one list member that a place stands in, and those members before and after it. */
+/** The tokens of one list member that a place stands in, and those members before and after it. Commas inside brackets divide nothing. */
 export function phraseAround(before: readonly Token[], after: readonly Token[]): { readonly own: readonly Token[]; readonly behind: readonly Token[]; readonly others: readonly Token[] } {
-    const cut = before.findLastIndex(token => token.image === ',');
-    const next = after.findIndex(token => token.image === ',');
+    let depth = 0;
+    let cut = -1;
+    before.forEach((token, i) => { depth = deeper(depth, token); if (depth === 0 && token.image === ',') cut = i; });
+    const next = after.findIndex(token => { depth = deeper(depth, token); return depth === 0 && token.image === ','; });
     return { own: before.slice(cut + 1), behind: next < 0 ? after : after.slice(0, next), others: [...before.slice(0, cut + 1), ...(next < 0 ? [] : after.slice(next))] };
 }
+const deeper = (depth: number, { image }: Token): number => image === '(' ? depth + 1 : image === ')' ? Math.max(0, depth - 1) : depth;
 
-/** Splits the tokens of a list member into its values: operators and brackets hold a calculation together. */
+/** Splits the tokens of a list member into its values: operators and brackets hold a calculation together, and so do the words of a choice. */
 export function termsOf(tokens: readonly Token[]): readonly (readonly Token[])[] {
     const terms: Token[][] = [];
     let depth = 0;
     let joins = false;
-    for (const token of tokens) {
-        const isOperator = /^(?:[-+*/.)]|[<>]=?|!?=)$/.test(token.image) || (operatorWords.has(token.image) && terms.length > 0);
-        if (terms.length === 0 || (depth === 0 && !joins && !isOperator)) terms.push([]);
+    tokens.forEach((token, i) => {
+        const before = tokens[i - 1];
+        const isCall = token.image === '(' && before !== undefined && /[\w]$/.test(before.image) && touches(before, token);
+        const isOperator = /^(?:[-+*/.)]|[<>]=?|!?=)$/.test(token.image) || (operatorWords.has(token.image) && (terms.length > 0 || token.image === 'if'));
+        if (terms.length === 0 || (depth === 0 && !joins && !isOperator && !isCall)) terms.push([]);
         terms.at(-1)?.push(token);
-        if (token.image === '(') depth++;
-        if (token.image === ')') depth = Math.max(0, depth - 1);
+        depth = deeper(depth, token);
         joins = isOperator && token.image !== ')' || token.image === '(';
-    }
+    });
     return terms;
 }
 
-/** Name, title and walls of a header as far as they are written. */
-export function headerParts(raw: RawText, fact: RawFact): { readonly name: Token | undefined; readonly title: Token | undefined; readonly on: Token | undefined; readonly walls: readonly Token[] } {
+/** What a header says as far as it is written: its name, title and walls, and what the block is made from. */
+export interface HeaderParts {
+    readonly name: Token | undefined; readonly title: Token | undefined; readonly on: Token | undefined; readonly walls: readonly Token[];
+    /** The word `is`, and the name behind it. */
+    readonly is: Token | undefined; readonly base: Token | undefined;
+}
+export function headerParts(raw: RawText, fact: RawFact): HeaderParts {
     const rest = fact.tokens.slice(1);
     const kind = fact.key?.image ?? '';
     const definition = isBlockKind(kind) ? definitionOf(kind) : undefined;
     const [first, second] = rest;
     const isName = first !== undefined && definition !== undefined && definition.name !== 'none' && isWordToken(first, raw.types)
         && !(first.image === 'on' && definition.walls !== 'none' && second?.image !== 'on');
-    const on = rest.slice(isName ? 1 : 0).find(token => token.image === 'on');
+    const behind = rest.slice(isName ? 1 : 0);
+    const title = behind[0]?.tokenType === raw.types.text ? behind[0] : undefined;
+    const is = derivesFrom(kind) === undefined ? undefined : behind.slice(title ? 1 : 0).find(token => token.image === 'is');
+    const base = is && behind[behind.indexOf(is) + 1];
+    const on = is ? undefined : behind.find(token => token.image === 'on');
     return {
-        name: isName ? first : undefined,
-        title: rest.find(token => token.tokenType === raw.types.text),
-        on,
-        walls: on ? rest.slice(rest.indexOf(on) + 1).filter(token => isWordToken(token, raw.types)) : [],
+        name: isName ? first : undefined, title, on, is, base: base && isWordToken(base, raw.types) ? base : undefined,
+        walls: on ? behind.slice(behind.indexOf(on) + 1).filter(token => isWordToken(token, raw.types)) : [],
     };
 }

@@ -8,11 +8,12 @@ import { rangeIn } from '../to-lsp.js';
 
 const kinds: Readonly<Record<Offer['kind'], CompletionItemKind>> = {
     block: CompletionItemKind.Struct, fact: CompletionItemKind.Property, word: CompletionItemKind.EnumMember, name: CompletionItemKind.Reference,
-    wall: CompletionItemKind.Constant, unit: CompletionItemKind.Unit, file: CompletionItemKind.File,
+    wall: CompletionItemKind.Constant, unit: CompletionItemKind.Unit, file: CompletionItemKind.File, value: CompletionItemKind.Variable,
+    function: CompletionItemKind.Function, operator: CompletionItemKind.Operator,
 };
 
 export class HotroomCompletion implements CompletionProvider {
-    readonly completionOptions: CompletionProviderOptions = { triggerCharacters: [' ', '"', '/', ','] };
+    readonly completionOptions: CompletionProviderOptions = { triggerCharacters: [' ', '"', '/', ',', '.', '(', '='] };
 
     constructor(private readonly services: HotroomServerServices) {}
 
@@ -21,12 +22,13 @@ export class HotroomCompletion implements CompletionProvider {
         const offset = document.textDocument.offsetAt(position);
         const isTyped = context?.triggerKind === CompletionTriggerKind.TriggerCharacter;
         // A space that indents a line, or a quote that opens a title, asks for nothing.
-        const offers = completionsAt(Reader.raw(document), offset, Reader.sight(document)).filter(offer => !isTyped || (offer.kind !== 'fact' && offer.kind !== 'block'));
+        const offers = completionsAt(Reader.raw(document), offset, Reader.sight(document)).filter(offer => !isTyped || (offer.kind !== 'fact' && offer.kind !== 'block' && !(offer.isQuiet && context.triggerCharacter === ' ')));
         const useSnippets = this.services.editing.client.hasSnippets;
         const items = offers.map((offer, i): CompletionItem => ({
             label: offer.label, kind: kinds[offer.kind], detail: offer.detail, sortText: String(i).padStart(4, '0'),
             ...(offer.doc !== '' && { documentation: { kind: 'markdown', value: offer.doc } }),
-            filterText: offer.kind === 'file' ? offer.text : offer.label,
+            filterText: offer.filter ?? (offer.kind === 'file' ? offer.text : offer.label),
+            ...(offer.leadsOn && { command: { title: 'Go on with the name', command: 'editor.action.triggerSuggest' } }),
             insertTextFormat: offer.isSnippet && useSnippets ? InsertTextFormat.Snippet : InsertTextFormat.PlainText,
             textEdit: { range: rangeIn(document.textDocument, offer.start, offer.end), newText: offer.isSnippet && !useSnippets ? offer.label : offer.text },
         }));

@@ -1,7 +1,8 @@
 import { URI, UriUtils, type LangiumDocument, type ParseResult } from 'langium';
 import { analyze, type Analysis, type AnalyzeOptions } from '../../../language/src/analyze.js';
-import type { SeenName, Sight } from '../../../language/src/editing/offer.js';
+import type { SeenJob, SeenName, Sight } from '../../../language/src/editing/offer.js';
 import { readRaw, type RawText } from '../../../language/src/editing/raw-facts.js';
+import type { Block } from '../../../language/src/model/block.js';
 import type { HotroomFile } from '../../../language/src/model/job.js';
 import { HotroomLexer } from '../../../language/src/syntax/lexer.js';
 import { isShared } from '../../../language/src/vocabulary/index.js';
@@ -49,7 +50,34 @@ export class DocumentReader {
             names: (kinds, offset) => this.names(document, kinds, offset),
             paths: () => this.services.shared.workspace.LangiumDocuments.all.filter(other => other !== document && other.uri.path.endsWith('.hotroom') && other.uri.scheme === document.uri.scheme)
                 .map(other => relativePath(document.uri, other.uri)).toArray().sort(),
+            job: offset => this.jobAt(document, offset),
+            series: name => this.seriesNamed(document, name),
+            houseRules: () => this.filesInSight(document).flatMap(({ rules }) => rules),
         };
+    }
+
+    /** The innermost job or variant around an offset; around a series, the first job of the file that is made from it. */
+    private jobAt(document: LangiumDocument, offset: number): SeenJob | undefined {
+        const analysis = this.analysis(document);
+        const around = (analysis?.jobs ?? []).filter(({ job: { block: { span } } }) => span.start <= offset && offset <= span.end);
+        const [own] = [...around].sort((a, b) => (a.job.block.span.end - a.job.block.span.start) - (b.job.block.span.end - b.job.block.span.start));
+        if (own) return { analysis: own };
+        const series = analysis?.file.series.find(({ span }) => span.start <= offset && offset <= span.end);
+        const made = series && analysis?.jobs.find(({ job: { block } }) => block.base?.value === series.name?.value);
+        return made && { analysis: made, as: made.job.block.name?.value ?? 'the job' };
+    }
+
+    private seriesNamed(document: LangiumDocument, name: string): Block<'series'> | undefined {
+        return this.filesInSight(document).flatMap(({ series }) => series).find(series => series.name?.value === name);
+    }
+
+    /** This file and those it uses, as far as they can be analysed. */
+    private filesInSight(document: LangiumDocument): readonly HotroomFile[] {
+        const { Imports, LangiumDocuments } = this.services.shared.workspace;
+        return Imports.visible(document).flatMap(uri => {
+            const other = UriUtils.equals(uri, document.uri) ? document : LangiumDocuments.getDocument(uri);
+            return (other && this.analysis(other)?.file) ?? [];
+        });
     }
 
     /** Entries of this file's catalogues and of the files it uses, and the blocks of the job around `offset`, of some kinds. */

@@ -13,7 +13,7 @@ export class HotroomHover implements HoverProvider {
         const analysis = Reader.analysis(document);
         if (!analysis) return undefined;
         const unit = await Settings.displayUnit();
-        const input = { raw: Reader.raw(document), analysis, textAt: Places.textAt.bind(Places), ...(unit && { unit }) };
+        const input = { raw: Reader.raw(document), analysis, sight: Reader.sight(document), textAt: Places.textAt.bind(Places), ...(unit && { unit }) };
         const found = hoverAt(input, document.textDocument.offsetAt(position));
         if (!found) return undefined;
         // A few lines to read at a glance, then the rest in smaller steps below the rule.
