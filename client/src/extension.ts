@@ -16,6 +16,8 @@ export async function activate(context: vscode.ExtensionContext): Promise<void> 
         transport: TransportKind.ipc,
     };
     const started = new HotroomClient('hotroom', 'Hotroom', { run: server, debug: server }, {
+        // The server tells of closed files too, without being asked every other second.
+        initializationOptions: { pushDiagnostics: true },
         documentSelector: [{ language: 'hotroom' }],
         outputChannel: log,
         // A log that opens itself takes the keyboard from someone typing; trouble is told by the status item instead.

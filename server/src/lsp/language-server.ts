@@ -3,10 +3,11 @@ import { DefaultLanguageServer } from 'langium/lsp';
 import { PositionEncodingKind, type InitializeParams, type InitializeResult } from 'vscode-languageserver';
 import type { ClientAbilities, HotroomServerSharedServices } from '../services.js';
 import { codeActionKinds } from './code-actions.js';
+import { diagnosticProvider, wantsToAsk } from './pull-diagnostics.js';
 
 /** Tells the editor what the server can do, beyond what Langium tells by itself, and learns what the editor can. */
 export class HotroomLanguageServer extends DefaultLanguageServer {
-    constructor(private readonly own: HotroomServerSharedServices, private readonly client: ClientAbilities, private readonly log: (message: string) => void) {
+    constructor(private readonly own: HotroomServerSharedServices, readonly client: ClientAbilities, readonly log: (message: string) => void) {
         super(own);
     }
 
@@ -15,6 +16,8 @@ export class HotroomLanguageServer extends DefaultLanguageServer {
         this.client.hasSnippets = textDocument?.completion?.completionItem?.snippetSupport ?? false;
         this.client.refreshesHints = workspace?.inlayHint?.refreshSupport ?? false;
         this.client.refreshesLenses = workspace?.codeLens?.refreshSupport ?? false;
+        this.client.asksForDiagnostics = wantsToAsk(params);
+        this.client.refreshesDiagnostics = workspace?.diagnostics?.refreshSupport ?? false;
         this.own.workspace.Imports.roots = (params.workspaceFolders ?? []).map(({ uri }) => URI.parse(uri));
         const result = await super.initialize(params);
         this.refreshAfterBuilds();
@@ -30,6 +33,7 @@ export class HotroomLanguageServer extends DefaultLanguageServer {
                 positionEncoding: PositionEncodingKind.UTF16,
                 codeActionProvider: { codeActionKinds: [...codeActionKinds] },
                 selectionRangeProvider: true,
+                ...(wantsToAsk(params) && { diagnosticProvider }),
                 executeCommandProvider: { commands: this.own.lsp.ExecuteCommandHandler?.commands ?? [], workDoneProgress: true },
                 workspace: { ...capabilities.workspace, workspaceFolders: { supported: true, changeNotifications: true } },
             },

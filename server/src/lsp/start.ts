@@ -7,10 +7,14 @@ import type { HotroomServerServices, HotroomServerSharedServices } from '../serv
 import { Commands } from './commands.js';
 import { followDays } from './day-change.js';
 import { selectionRanges } from './folding.js';
+import { HotroomLanguageServer } from './language-server.js';
 import { OpenFiles } from './open-files.js';
+import { answerDiagnosticRequests } from './pull-diagnostics.js';
 
 /** Answers requests over a connection: what Langium has handlers for, and the few it has not. */
 export function startHotroomServer(connection: Connection, shared: HotroomServerSharedServices): void {
+    const { LanguageServer } = shared.lsp;
+    if (LanguageServer instanceof HotroomLanguageServer) answerDiagnosticRequests(connection, shared, LanguageServer.client, LanguageServer.log);
     // Features that read the analysis wait until it is there; what works on tokens waits for the text only.
     startLanguageServer(shared, {
         HoverProvider: DocumentState.Validated, InlayHintProvider: DocumentState.Validated, CodeLensProvider: DocumentState.Validated,

@@ -36,7 +36,7 @@ export class StdioServer {
     private readonly told = new Map<string, { diagnostics: readonly Diagnostic[]; version: number }>();
     private waiting: { uri: string; resolve: (diagnostics: readonly Diagnostic[]) => void; wants: (diagnostics: readonly Diagnostic[]) => boolean }[] = [];
 
-    constructor(bundle: string, readonly folder: string, { hasFolder = true, settings = {} } = {}) {
+    constructor(bundle: string, readonly folder: string, { hasFolder = true, settings = {}, asks = false, initializationOptions = {} } = {}) {
         this.process = spawn(process.execPath, [bundle, '--stdio'], { stdio: ['pipe', 'pipe', 'inherit'] });
         this.exitCode = new Promise(resolve => { this.process.on('exit', resolve); });
         this.connection = createProtocolConnection(new StreamMessageReader(this.process.stdout!), new StreamMessageWriter(this.process.stdin!));
@@ -50,10 +50,10 @@ export class StdioServer {
         this.connection.listen();
         const workspaceFolders = hasFolder ? [{ uri: pathToFileURL(folder).href, name: 'work' }] : null;
         this.result = this.connection.sendRequest(InitializeRequest.type, {
-            processId: process.pid, workspaceFolders, ...noRoot,
+            processId: process.pid, workspaceFolders, ...noRoot, initializationOptions,
             capabilities: {
-                workspace: { configuration: true, workspaceFolders: true, didChangeConfiguration: { dynamicRegistration: true }, didChangeWatchedFiles: { dynamicRegistration: true } },
-                textDocument: { completion: { completionItem: { snippetSupport: true } }, publishDiagnostics: { relatedInformation: true } },
+                workspace: { configuration: true, workspaceFolders: true, didChangeConfiguration: { dynamicRegistration: true }, didChangeWatchedFiles: { dynamicRegistration: true }, ...(asks && { diagnostics: { refreshSupport: true } }) },
+                textDocument: { completion: { completionItem: { snippetSupport: true } }, publishDiagnostics: { relatedInformation: true }, ...(asks && { diagnostic: {} }) },
             },
         }).then(async result => { await this.connection.sendNotification(InitializedNotification.type, {}); return result; });
     }
