@@ -76,6 +76,7 @@ const cutListSchema = z.object({
         stockPlan: z.optional(z.array(stockPlanSchema)),
         findings: z.object({ error: count, warning: count, info: count, hint: count }),
         ruleSets: z.array(z.object({ id: z.string(), title: z.string(), documents: z.array(z.object({ title: z.string(), edition: z.string() })) })),
+        ruleSetsNamedBy: z.optional(z.literal('settings')),
         notChecked: z.array(z.string()), notOnList: z.optional(z.array(z.string())), numbering: z.optional(z.string()),
     })),
     cautions: z.array(z.string()),
@@ -121,6 +122,7 @@ function exportJob({ analysis, planned, showFile = uri => uri }: ExportedJob): C
         ...(planned && { stockPlan: exportPlans(planned, scale) }),
         findings: { error: count('error'), warning: count('warning'), info: count('info'), hint: count('hint') },
         ruleSets: ruleSets.map(({ id, title, documents }) => ({ id, title, documents: documents.map(document => ({ title: document.title, edition: document.edition })) })),
+        ...(ruleSets.length > 0 && !job.block.written.has('rules') && { ruleSetsNamedBy: 'settings' as const }),
         notChecked: [...notCheckedBy(ruleSets)], notOnList: [...notOnList(analysis)], numbering: numberingRule,
     };
 }

@@ -121,6 +121,7 @@ test('units, rounding and rule sets of the project are in the cut list', async (
     expect(out).toMatch(/\d mm/);
     expect(out).not.toMatch(/^.*\bB\d.* \d+"/m);
     expect(out.replaceAll(/\s+/g, ' ')).toContain('named by the settings of the project, as the job names none.');
+    expect((JSON.parse((await folder.run(['cutlist', 'a.hotroom', '--no-stock', '--format', 'json'])).out) as { jobs: unknown[] }).jobs).toMatchObject([{ unit: 'mm', ruleSets: [{ id: 'us_dwelling' }], ruleSetsNamedBy: 'settings' }]);
     folder.write('hotroom.json', '{ "rounding": "drawing" }');
     const drawn = (await folder.run(['cutlist', 'a.hotroom', '--no-stock'])).out;
     expect(drawn).toContain('rounded to 1/16"');

@@ -6,6 +6,7 @@ import { practice } from '../../rule-sets/documents.js';
 import type { Span } from '../../core/span.js';
 import type { Size } from '../../vocabulary/values.js';
 import { isVentAstray } from '../astray.js';
+import { writtenLength } from '../fixes.js';
 import { defineRule, type RuleInput } from '../rule.js';
 import { governs, isOpen, roleOf, showArea, showOpening, ventTitle } from './air-findings.js';
 
@@ -44,7 +45,7 @@ export const exhaustSmallerThanIntake = defineRule({
     },
 });
 
-function asLargeAs(span: Span, { width, height }: Size, title: string, { show }: RuleInput): readonly Fix[] {
-    const newText = `${show(width)} x ${show(height)}`;
-    return newText.includes('≈') ? [] : [{ title, safety: 'review', edits: [{ span, newText }] }];
+function asLargeAs(span: Span, { width, height }: Size, title: string, { job }: RuleInput): readonly Fix[] {
+    const newText = `${writtenLength(width, job.unit)} x ${writtenLength(height, job.unit)}`;
+    return [{ title, safety: 'review', edits: [{ span, newText }] }];
 }

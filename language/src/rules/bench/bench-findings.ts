@@ -5,6 +5,7 @@ import type { BenchProblem, BenchProblemKind } from '../../engines/benches/bench
 import type { BenchLayout } from '../../engines/benches/bench-result.js';
 import type { Block } from '../../model/block.js';
 import { benchesAstray, benchesOutOfPlace } from '../astray.js';
+import { writtenLength } from '../fixes.js';
 import type { RuleInput } from '../rule.js';
 
 export interface BenchCase<K extends BenchProblemKind> {
@@ -58,4 +59,4 @@ export const stretchSpan = ({ values: { length, from }, head }: Block<'bench'>):
 /** The bench build as the bench names it, with the block that describes it. */
 export const buildOf = (block: Block<'bench'>): Block<'bench_build'> | undefined => block.values.build?.value.block;
 
-export const setDepth = (span: Span, length: Length, { show }: RuleInput): Fix => ({ title: `Set the depth to ${show(length)}`, safety: 'review', edits: [{ span, newText: show(length) }] });
+export const setDepth = (span: Span, length: Length, { job, show }: RuleInput): Fix => ({ title: `Set the depth to ${show(length)}`, safety: 'review', edits: [{ span, newText: writtenLength(length, job.unit) }] });

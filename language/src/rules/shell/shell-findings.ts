@@ -9,6 +9,7 @@ import type { ShellOpening } from '../../engines/shell/shell-input.js';
 import type { ShellProblem, ShellResult } from '../../engines/shell/shell-result.js';
 import type { MoveSuggestion, Suggestion } from '../../engines/shell/division-suggestions.js';
 import type { Block, Given } from '../../model/block.js';
+import { writtenLength } from '../fixes.js';
 import type { RuleInput } from '../rule.js';
 
 export type Axis = 'width' | 'depth';
@@ -34,7 +35,7 @@ export const placeSpan = (block: Block<'door'> | Block<'window'>): Span => (bloc
 
 /** Other sizes of the room with which it closes, or saves a panel made to measure, nearest first. */
 export const changedSizes = (size: Length, suggestions: readonly Suggestion[]): readonly Length[] => suggestions.map(({ change }) => plus(size, change)).filter(length => length > 0);
-export const setSize = (axis: Axis, span: Span, length: Length, { show }: RuleInput): Fix => ({ title: `Set the ${axis} to ${show(length)}`, safety: 'review', edits: [{ span, newText: show(length) }] });
+export const setSize = (axis: Axis, span: Span, length: Length, { job, show }: RuleInput): Fix => ({ title: `Set the ${axis} to ${show(length)}`, safety: 'review', edits: [{ span, newText: writtenLength(length, job.unit) }] });
 
 /** Other places of openings on a wall, each as the distance to write. */
 export function movedOpenings(input: RuleInput, suggestions: readonly MoveSuggestion[]): readonly { readonly opening: ShellOpening; readonly near: Length; readonly fix: Fix | undefined }[] {
@@ -45,8 +46,8 @@ export function movedOpenings(input: RuleInput, suggestions: readonly MoveSugges
         const near = nearAfterMove(opening, change);
         if (near < 0) return [];
         const from = block.values.from;
-        const newText = `${opening.from} ${input.show(near)}`;
-        return [{ opening, near, fix: from && { title: `Move ${block.kind} ${section} to ${newText}`, safety: 'review' as const, edits: [{ span: from.span, newText }] } }];
+        const newText = `${opening.from} ${writtenLength(near, input.job.unit)}`;
+        return [{ opening, near, fix: from && { title: `Move ${block.kind} ${section} to ${opening.from} ${input.show(near)}`, safety: 'review' as const, edits: [{ span: from.span, newText }] } }];
     });
 }
 export const showMoves = (moves: ReturnType<typeof movedOpenings>, { show }: RuleInput): string => moves.map(({ opening, near }) => `${opening.name} from ${opening.from} ${show(near)}`).join(' or ');
