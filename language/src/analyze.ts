@@ -5,6 +5,7 @@ import { JudgedJob } from './analysis/judged-job.js';
 import { KeptJobs } from './analysis/kept-jobs.js';
 import { forgetLowered, lowerFile, type LoweredFile } from './model/file.js';
 import type { HotroomFile } from './model/job.js';
+import { isLanguageRule } from './model/language-rules.js';
 import { checkHouseRule } from './rules/house-rules.js';
 import { applySeverities } from './settings/apply-severities.js';
 import type { HotroomServices } from './syntax/module.js';
@@ -40,8 +41,7 @@ export function analyze(document: LangiumDocument, services: HotroomServices, op
     const ofRules = lowered.file.rules.flatMap(checkHouseRule);
     const ofText = [...lowered.findings.map(reported), ...ofRules];
     const judged = settings ? applySeverities(ofText, settings) : { findings: ofText, leftOut: [] };
-    const findings = unknownNamesTogether([...judged.findings, ...jobs.flatMap(job => job.findings)])
-        .filter((finding, i, all) => !ofRules.some(other => other !== finding && all.indexOf(other) < i && other.rule === finding.rule && other.at.start === finding.at.start && other.message === finding.message))
+    const findings = unknownNamesTogether([...judged.findings, ...jobs.flatMap(job => job.findings)].filter(notToldYet()))
         .sort((a, b) => a.at.start - b.at.start || a.at.end - b.at.end || (a.rule < b.rule ? -1 : a.rule > b.rule ? 1 : 0));
     const analysis: Analysis = { file: { ...lowered.file, get jobs() { return jobs.map(({ job }) => job); } }, jobs, findings, leftOut: [...judged.leftOut, ...jobs.flatMap(job => job.leftOut ?? [])] };
     if (!options.rules) kept.set(lowered, { analysis, under });
@@ -57,14 +57,25 @@ export function release(document: LangiumDocument, services: HotroomServices): v
     keptJobs.get(services)?.release(document);
 }
 
+/** A mistake in a text that several jobs share, a series or a house rule, is one mistake: the first job that meets it tells it. */
+function notToldYet(): (finding: ReportedFinding) => boolean {
+    const told = new Set<string>();
+    return ({ rule, at, message }) => {
+        const key = [rule, at.uri, at.start, at.end, message].join('\0');
+        const isNew = !isLanguageRule(rule) || !told.has(key);
+        told.add(key);
+        return isNew;
+    };
+}
+
 /** A name that several jobs of a file misspell alike is one mistake, told at the first. */
 function unknownNamesTogether(findings: readonly ReportedFinding[]): ReportedFinding[] {
     const first = new Map<string, ReportedFinding>();
     const kept: ReportedFinding[] = [];
     for (const finding of findings) {
-        const same = finding.rule === 'unknown-name' ? first.get(finding.message) : undefined;
+        const same = finding.rule === 'unknown-name' || finding.rule === 'name-in-calculation' ? first.get(finding.message) : undefined;
         if (!same) {
-            if (finding.rule === 'unknown-name') first.set(finding.message, finding);
+            if (finding.rule === 'unknown-name' || finding.rule === 'name-in-calculation') first.set(finding.message, finding);
             kept.push(finding);
             continue;
         }

@@ -47,6 +47,10 @@ test('a text may come from a value of a series', async () => {
     const { jobs } = await analyzeText(`${series}job a is s("2499")\n`);
     expect(jobs[0]?.job.block.values.number?.value).toBe('2499');
 });
+test('lets at the top of a file hang on each other, in any order', async () => {
+    const { jobs: [job] } = await analyzeText(`let step = half - 1/2"\nlet half = 37" / 2\n${withStandardJob('bench lower on back { build Slatted; top step; depth 16"; in_front_of upper }')}`);
+    expect(job?.job.benches.find(({ name }) => name?.value === 'lower')?.values.top?.value).toBe(inches(18));
+});
 test('a misspelt branch is told at the branch, and only when it counts', async () => {
     const source = withStandardJob(`
         door entry on front {

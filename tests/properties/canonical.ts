@@ -1,6 +1,6 @@
 /**
  * A value of the product as plain data that can be compared: places in the text, units as written and blocks of the model are left out or become
- * names, because they are what a test changes on purpose; everything computed stays.
+ * names, and what a value won over is, because they are what a test changes on purpose; everything computed stays.
  */
 export function canonical(value: unknown): unknown {
     if (typeof value === 'bigint') return `${value}n`;
@@ -12,7 +12,7 @@ export function canonical(value: unknown): unknown {
     if ('uri' in record && 'start' in record && 'end' in record) return undefined;
     if ('values' in record && 'written' in record && 'children' in record) return `block ${String(record.kind)} ${nameOf(record)}`;
     if ('block' in record && 'name' in record && 'span' in record) return `link to ${String(record.name)}`;
-    const keys = Object.keys(record).filter(key => !('span' in record && key === 'unit')).sort();
+    const keys = Object.keys(record).filter(key => !('span' in record && (key === 'unit' || key === 'wonOver'))).sort();
     return Object.fromEntries(keys.map(key => [key, canonical(record[key])] as const).filter(([, item]) => item !== undefined));
 }
 

@@ -5,7 +5,7 @@ import { areRulesKnown } from '../assembly/known.js';
 import type { Results } from '../assembly/results.js';
 import type { FactsTree } from '../facts/facts-tree.js';
 import { settle } from '../facts/settle.js';
-import type { Block } from '../model/block.js';
+import { hasLooseLink, type Block } from '../model/block.js';
 import type { Job } from '../model/job.js';
 import type { JobDefaults } from '../model/job-defaults.js';
 import type { JobSource } from '../model/job-source.js';
@@ -59,16 +59,17 @@ export function analyzeJob(source: JobSource, houseRules: readonly Block<'rule'>
         get ruleSets() { if (!areRulesKnown(job)) throw new NotReadable(); return ruleSets; },
         show: length => showWritable(length, job.unit),
     };
+    const isRead = job.isWhole && !language.some(finding => reported(finding).severity === 'error');
     const broken = job.block.children.filter(block => !block.isWhole);
     const computed = [...rules.flatMap(rule => {
         checkCancelled?.();
         return runRule(rule, input, onDefect);
-    }), ...judgeHouseRules(houseRules, job, facts)]
+    }), ...judgeHouseRules(houseRules, job, facts, { isKnown: isRead && !hasLooseLink(job.block) })]
         // What stands in a block that could not be read whole is judged when it can be: a default may stand where the broken line says otherwise.
         .filter(({ at }) => !broken.some(({ span }) => spanContains(span, at)));
-    const isComplete = job.isWhole && rules === allRules && !language.some(finding => reported(finding).severity === 'error');
+    const isComplete = isRead && rules === allRules;
     const waived = applyWaivers({ job, findings: withSourceOfRules(computed, job, settings), rules: allRules, houseRules, ruleSets, today, isComplete });
-    return { job, results, facts, ruleSets, names, findings: [...oneForEachPlace(language).map(reported), ...relocate(waived, job, ownSpan(job, source))] };
+    return { job, results, facts, ruleSets, names, findings: relocate([...oneForEachPlace(language).map(reported), ...waived], job, ownSpan(job, source)) };
 }
 
 /** The text that is the job's own: a variant reaches into the job it is of. */

@@ -90,11 +90,13 @@ export const declaredFacts: Readonly<Partial<Record<BlockKind | 'air', readonly 
     ],
 };
 
-export const declaredUnder = (kind: string): readonly string[] => (declaredFacts[kind as BlockKind] ?? []).filter(({ path }) => !path.includes('*')).map(({ path }) => path);
+/** A name may be any word, such as `toString`. */
+const declaredFor = (kind: string): readonly DeclaredFact[] => Object.hasOwn(declaredFacts, kind) ? declaredFacts[kind as BlockKind] ?? [] : [];
+export const declaredUnder = (kind: string): readonly string[] => declaredFor(kind).filter(({ path }) => !path.includes('*')).map(({ path }) => path);
 /** What is declared under a path below a block of this kind. */
 export function findDeclared(kind: string, path: string): DeclaredFact | undefined {
     const words = path.split('.');
-    return (declaredFacts[kind as BlockKind] ?? []).find(declared => {
+    return declaredFor(kind).find(declared => {
         const pattern = declared.path.split('.');
         // A second run of a bench has its own figures: length_2.
         return pattern.length === words.length && pattern.every((word, i) => word === '*' || word === (words[i] ?? '').replace(/_\d+$/, '') || word === words[i]);

@@ -22,6 +22,7 @@ export function lookUp(job: Job, facts: FactsTree, path: readonly string[], it?:
     const nameless = job.block.children.find(block => !block.name && prefixOf(job, block) === first);
     if (nameless) return ofBlock(nameless, first, facts, rest);
     if (facts.paths(first).length > 0 || isDeclared(first, path.join('.'))) return ofFact(path.join('.'), facts, facts.paths(first));
+    if (job.block.leftOut?.includes(first)) return { kind: 'waits' };
     return { kind: 'unknown', known: [...job.block.children.flatMap(block => block.name?.value ?? []), ...blocksIn('job'), 'air'] };
 }
 

@@ -3,6 +3,7 @@ import type { Results } from '../assembly/results.js';
 import type { Span } from '../core/span.js';
 import { sameValue } from '../core/value.js';
 import { ComputedNames, type Asked } from '../model/computed-names.js';
+import { hasLooseLink } from '../model/block.js';
 import type { Job } from '../model/job.js';
 import type { JobSource } from '../model/job-source.js';
 import type { NameFound, Names } from '../model/names.js';
@@ -72,15 +73,16 @@ function withoutValue(names: ComputedNames, answers: ReadonlyMap<string, NameFou
     const found: LanguageFinding[] = [];
     const told = new Set<string>();
     const owners = new Set(uses.map(({ owner }) => owner));
+    const isClouded = settled.findings.length > 0 || !settled.job.isWhole || hasLooseLink(settled.job.block);
     for (const { owner, at } of open) {
         const ring = ringFrom(owner, needs);
         if (!ring || ring.some(name => told.has(name))) continue;
         // By way of an engine it is certain only while nothing else keeps the engine from its result.
-        if (settled.findings.length > 0 && ring.some(name => !owners.has(name))) continue;
+        if (isClouded && ring.some(name => !owners.has(name))) continue;
         for (const name of ring) told.add(name);
         found.push(ringFinding(ring, at, uses));
     }
-    if (found.length > 0 || settled.findings.length > 0) return found;
+    if (found.length > 0 || isClouded) return found;
     const [first] = open;
     return first ? [{ rule: 'name-without-value', at: first.at, message: `${first.owner} needs ${first.path}, which has no value here: the job does not say or give it. Write what it lacks, or a figure of your own.` }] : [];
 }
@@ -88,7 +90,11 @@ function withoutValue(names: ComputedNames, answers: ReadonlyMap<string, NameFou
 /** Values that were written and could not be read, and without which a path has none: found by working it out once more and watching. */
 function missedBy(path: string, names: ComputedNames, { job, ruleSets }: SettledJob): readonly string[] {
     const [first = '', ...rest] = path.split('.');
-    const kind = job.block.children.find(block => block.name?.value === first)?.kind ?? first;
+    const [key = ''] = rest;
+    const block = job.block.children.find(one => one.name?.value === first) ?? job.block.children.find(one => !one.name && one.kind === first);
+    const kind = block?.kind ?? first;
+    // What is written stands for itself: nothing else keeps it from having a value.
+    if (block?.written.has(key) && (block.values as Readonly<Record<string, unknown>>)[key] === undefined) return [`${first}.${key}`];
     names.missed.clear();
     lookUp(job, new FactsTree(() => publishFactsAbout(kind, job, assemble(job, ruleSets))), [first, ...rest]);
     return [...names.missed];

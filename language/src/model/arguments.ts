@@ -16,21 +16,24 @@ export type Arguments = ReadonlyMap<string, Value | undefined>;
 export const parametersOf = (series: Block): readonly Block<'parameter'>[] => series.children.filter(child => isKind(child, 'parameter'));
 
 /** How a series is called, for messages: `cottage(w, d, side)`. */
-export const showCall = (series: Block): string => `${series.name?.value ?? 'series'}(${parametersOf(series).map(({ name }) => name?.value ?? '').join(', ')})`;
+export const showCall = (series: Block): string => `${series.name?.value ?? 'series'}(${parametersOf(series).flatMap(({ name }) => name?.value ?? []).join(', ')})`;
 
 /**
  * Gives every parameter its value: by place, or by name as in `w = 72"`, or its own default. Reports at the job what is missing, too much or not
  * allowed.
- * @param defaults reads the default of a parameter, which may speak of parameters before it
+ * @param isDamaged whether something in the brackets could not be read: then nobody knows which value is whose
  */
-export function readArguments(base: BaseTerm, series: Block, reading: Reading): Arguments {
+export function readArguments(base: BaseTerm, series: Block, reading: Reading, isDamaged: boolean): Arguments {
     const parameters = parametersOf(series);
+    if (isDamaged) return new Map(parameters.flatMap(({ name }): [string, undefined][] => name ? [[name.value, undefined]] : []));
     const given = new Map<string, { readonly value: Value | undefined; readonly at: ast.Expr }>();
     let place = 0;
     for (const argument of base.args) {
         const byName = ast.isComparison(argument) && argument.operator === '=' && ast.isWord(argument.left) && argument.left.path.length === 0 ? argument.left.ref.$refText : undefined;
         const parameter = byName === undefined ? parameters[place++] : parameters.find(one => one.name?.value === byName);
         const name = parameter?.name?.value;
+        // A parameter without a name has its own message, in the series.
+        if (parameter && name === undefined) continue;
         if (!parameter || name === undefined) {
             reading.report('argument-not-expected', argument, byName === undefined
                 ? `${reading.textOf(argument)} is one value too many: ${showCall(series)} takes ${parameters.length}.`

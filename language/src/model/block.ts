@@ -43,6 +43,8 @@ export interface Block<K extends BlockKind = BlockKind> {
     /** Keys that are written, readable or not. */
     readonly written: ReadonlySet<string>;
     readonly children: readonly Block[];
+    /** Names of blocks in it that are left out because their condition does not hold, or cannot be told. */
+    readonly leftOut?: readonly string[];
     /** What it was made from (`is …`), as written. */
     readonly base?: Sourced<string>;
     /** From the key to the closing brace. */
@@ -59,3 +61,8 @@ export const isKind = <K extends BlockKind>(block: Block, kind: K): block is Blo
 
 /** How messages name a block: `bench upper`, `the room`. */
 export const showBlock = (block: Block): string => block.name ? `${block.kind.replaceAll('_', ' ')} ${block.name.value}` : `the ${block.kind.replaceAll('_', ' ')}`;
+
+/** Whether something in a block refers to what is not in sight; that has a message of its own. */
+export const hasLooseLink = (block: Block): boolean => block.children.some(hasLooseLink)
+    || (Object.values(block.values) as readonly (Given<unknown> | undefined)[]).some(given => isLooseLink(given?.value));
+const isLooseLink = (value: unknown): boolean => typeof value === 'object' && value !== null && 'name' in value && 'span' in value && 'block' in value && value.block === undefined;

@@ -24,6 +24,11 @@ export class DocumentText {
     }
 
     reading(names: Names = noNames, isMuted = false): Reading { return new Reading(this.uri, this.text, names, isMuted); }
+    /** Whether the reading found something wrong between the ends of a node. */
+    isBrokenIn({ $cstNode: place }: ast.Expr): boolean {
+        const report = this.document.parseResult.lexerReport;
+        return place !== undefined && isReadingReport(report) && report.problems.some(({ start }) => start >= place.offset && start <= place.end);
+    }
     isDamaged(fact: ast.Fact): boolean { return this.damaged.has(keyOffset(fact)); }
 
     /** The `let`s among some facts of this document, whole ones only. */

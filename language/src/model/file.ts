@@ -15,6 +15,7 @@ import type { Layer, LoweringContext } from './layers.js';
 import { LetValues, namesOver, reportLets } from './lets.js';
 import { lowerBlock, reportUnknownBase } from './lower.js';
 import { noNames, type Names } from './names.js';
+import { withUnfinished } from './unfinished-names.js';
 import { keySpan } from './places.js';
 import type { LanguageFinding, Reading } from './reading.js';
 import { UnknownNames } from './unknown-names.js';
@@ -60,7 +61,7 @@ class FileLowering {
     lower(): LoweredFile {
         const { text } = this;
         const fileLets = text.fileLets(() => reading);
-        const reading: Reading = text.reading(namesOver([fileLets], noNames));
+        const reading: Reading = text.reading(withUnfinished(namesOver([fileLets], noNames), [{ facts: text.items, damaged: text.damaged }]));
         this.reportText(reading);
         const unknown = new UnknownNames(this.services);
         this.isFileWhole = !text.damaged.has(-1) && lowerUses(this.document, { items: text.items }, reading, this.services, text.damaged);
@@ -130,7 +131,7 @@ class FileLowering {
             },
         };
         const lets = new LetValues(text.letsAmong(item.body, () => own), (_owner, _reading, _at, work) => work());
-        const own: Reading = text.reading(namesOver([lets], outer));
+        const own: Reading = text.reading(withUnfinished(namesOver([lets], outer), [{ facts: item.body, damaged: text.damaged }, { facts: text.items, damaged: text.damaged }]));
         reportLets(item.body, own, fact => text.isDamaged(fact));
         for (const name of lets.names) lets.find(name);
         return own;

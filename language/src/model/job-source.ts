@@ -13,6 +13,7 @@ import { LetValues, namesOver, reportLets, type PlacedLet } from './lets.js';
 import { lowerBlock } from './lower.js';
 import type { Names } from './names.js';
 import type { LanguageFinding, Reading } from './reading.js';
+import { withUnfinished } from './unfinished-names.js';
 import { readWaivers } from './waivers.js';
 
 /** What a job's text needs from the file it stands in and from other files. */
@@ -68,15 +69,18 @@ export class JobSource {
             new Map(texts.flatMap(({ fact, text }, i): [string, PlacedLet][] => [...text.letsAmong(fact.body, () => readings[i] ?? text.reading())])),
             (owner, reading, at, work) => computed.asking(owner, reading.spanOf(at), work), name => { computed.noteLet(name); });
         for (const [i, { text }] of texts.entries()) {
-            const fileLets = text.fileLets(() => text.reading(computed, true));
-            readings.push(text.reading(namesOver([lets], parameterNames(parameters, i, namesOver([fileLets], computed))), i !== own));
+            const fileLets: LetValues = text.fileLets(() => ofFile);
+            const ofFile = text.reading(namesOver([fileLets], computed), true);
+            const among = [...texts.slice(0, i + 1).map(({ fact, text: its }) => ({ facts: fact.body, damaged: its.damaged })), { facts: text.items, damaged: text.damaged }];
+            const isOpen = texts.some(({ fact, base }) => base ? base.word.ref.ref === undefined : fact.phrases[0]?.terms.some(term => ast.isCall(term) || (ast.isWord(term) && term.ref.$refText === 'is')) === true);
+            readings.push(text.reading(withUnfinished(namesOver([lets], parameterNames(parameters, i, namesOver([fileLets], computed))), among, isOpen), i !== own));
         }
         const reading = readings[own] as Reading;
         for (let i = own; i > 0; i--) {
             const [above, below] = [texts[i], texts[i - 1]];
             const series = below && this.around.blockOf(below.fact);
             const its = readings[i];
-            if (above?.base && series && its) parameters[i - 1] = computed.asking(`${nameOf(above.fact) ?? above.fact.key}’s values`, its.spanOf(above.base.term), () => readArguments(above.base as BaseTerm, series, its));
+            if (above?.base && series && its) parameters[i - 1] = computed.asking(`${nameOf(above.fact) ?? above.fact.key}’s values`, its.spanOf(above.base.term), () => readArguments(above.base as BaseTerm, series, its, above.text.isBrokenIn((above.base as BaseTerm).term)));
         }
         if (ring) reading.report('made-from-itself', ring.at, ring.message);
         // A series reports its own mistakes in its own file; a name this job gave it is reported here.

@@ -52,15 +52,21 @@ export function lowerBlock(layers: readonly [Layer, ...Layer[]], kind: BlockKind
         values[key] = { value: read.value, span: at, fact: its.reading.spanOf(item), ...(read.unit && { unit: read.unit }), ...(over.length > 0 && { wonOver: over }) };
     }
     const children: Block[] = [];
+    const leftOut: string[] = [];
     for (const group of gathered.blocks) {
         if (isOverrideOfNothing(group, layers, gathered.blocks)) { isWhole = false; continue; }
         const [{ fact: item, context: its }] = group;
         const kindOf = item.key as BlockKind;
         const base = its.baseOf(item);
         if (base === 'unknown') reportUnknownBase(item, its);
-        const child = lowerBlock([...base === 'unknown' ? [] : base, ...group] as unknown as [Layer, ...Layer[]], kindOf, { isPartial: base === 'unknown' || lowering.isPartial === true || kind === 'series' });
+        const child = lowerBlock([...base === 'unknown' ? [] : base, ...group] as unknown as [Layer, ...Layer[]], kindOf, { isPartial: base === 'unknown' || lowering.isPartial === true || kind === 'series' || (kind === 'job' && !header.isWhole) });
         if (!group.every(layer => layer.fact.braced)) isWhole = false;
-        if ((child.values as { when?: Given<boolean> }).when?.value === false) continue;
+        if (child.written.has('when') && child.kind !== 'rule') {
+            // Nobody knows whether a block is there whose condition cannot be told: nothing is judged with it, and nothing is called missing for it.
+            const { when } = child.values as { when?: Given<boolean> };
+            if (when === undefined) isWhole = false;
+            if (when?.value !== true) { if (child.name) leftOut.push(child.name.value); continue; }
+        }
         children.push(child);
     }
     if (!fact.braced && !isDamaged && !(header.base && isJobLike(fact.key))) {
@@ -70,7 +76,7 @@ export function lowerBlock(layers: readonly [Layer, ...Layer[]], kind: BlockKind
     if (isWhole) for (const [key, value] of Object.entries(lowering.defaults ?? {})) if (!gathered.facts.has(key)) values[key] = { value, span: head, fact: head };
     const block: Block = {
         kind: lowering.as ?? kind, ...(header.name && { name: header.name }), ...(header.title && { title: header.title }), ...(header.base && { base: header.base }),
-        walls: header.walls, values, written: new Set(gathered.facts.keys()), children,
+        walls: header.walls, values, written: new Set(gathered.facts.keys()), children, ...(leftOut.length > 0 && { leftOut }),
         span: reading.spanOf(fact), head, isWhole,
         ...(fact.braced && { insertAt: insertPlace(fact, reading) }),
     };
@@ -140,7 +146,7 @@ function gather(layers: readonly Layer[], kind: BlockKind): Gathered {
             } else {
                 isWhole = false;
                 if (known) reading.report('property-with-body', keySpan(item, reading), `${item.key} takes a value, not facts in braces: ${known.property.type.words}.`);
-                else if (!damaged.has(keyOffset(item)) || !item.braced) reportUnknownWord(item, words, reading);
+                else if (!damaged.has(keyOffset(item)) || !(item.braced || reading.followedBy(keySpan(item, reading), '='))) reportUnknownWord(item, words, reading);
             }
         }
     }

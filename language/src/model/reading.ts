@@ -32,6 +32,8 @@ export class Reading {
         const { start, end } = this.spanOf(node);
         return this.text.slice(start, end).replace(/\s+/g, ' ');
     }
+    /** Whether a sign comes next behind a place, after blanks. */
+    followedBy({ end }: Span, sign: string): boolean { return this.text.slice(end, end + 40).trimStart().startsWith(sign); }
     replace(title: string, at: AstNode | Span, newText: string, safety: Fix['safety'] = 'safe'): Fix {
         return { title, safety, edits: [{ span: '$type' in at ? this.spanOf(at) : at, newText }] };
     }

@@ -9,18 +9,26 @@ import { showBlock, type Block, type Given } from '../model/block.js';
 import { HouseCondition, showSide, type Judged } from '../model/house-condition.js';
 import type { Job } from '../model/job.js';
 import type { Names } from '../model/names.js';
-import { propertiesOf } from '../vocabulary/index.js';
+import { definitionOf, isBlockKind, propertiesOf } from '../vocabulary/index.js';
 
 /**
  * Asks the house rules of a job. A finding looks like a built-in one: the thing, both sides with their values, where the requirement comes from. A rule
  * whose own text is wrong is told so at that text where it stands in the job's file; elsewhere its own file tells it.
+ * @param isKnown whether everything in the job could be read; what is asked of all blocks of a kind is not judged by those that could
  */
-export function judgeHouseRules(rules: readonly Block<'rule'>[], job: Job, facts: FactsTree): readonly ReportedFinding[] {
-    return rules.flatMap(rule => rule.isWhole ? judgeRule(rule, job, facts) : []);
+export function judgeHouseRules(rules: readonly Block<'rule'>[], job: Job, facts: FactsTree, { isKnown }: { readonly isKnown: boolean }): readonly ReportedFinding[] {
+    return rules.flatMap(rule => rule.isWhole && (isKnown || !speaksOfAll(rule)) ? judgeRule(rule, job, facts) : []);
+}
+
+/** Whether a rule asks of all blocks of a kind together. */
+function speaksOfAll({ values: { each, when, require } }: Block<'rule'>): boolean {
+    return [when?.value, require?.value].some(condition => condition instanceof HouseCondition
+        && condition.paths.some(([first = '']) => first !== each?.value && isBlockKind(first) && definitionOf(first).isRepeatable));
 }
 
 /** What is wrong with the text of a house rule whatever the job: names that do not exist, comparisons of unlike things. */
-export function checkHouseRule({ values: { each, when, require } }: Block<'rule'>): readonly ReportedFinding[] {
+export function checkHouseRule({ values: { each, when, require }, isWhole }: Block<'rule'>): readonly ReportedFinding[] {
+    if (!isWhole) return [];
     const names = sampleNames(each?.value);
     return [when?.value, require?.value].flatMap(condition => condition instanceof HouseCondition ? condition.judge(names).mistakes : [])
         // Sample figures are all one, so a difference of two may well be zero.

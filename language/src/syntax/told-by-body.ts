@@ -5,8 +5,10 @@ import { isWordLike, type Token, type TokenTypes } from './token-list.js';
 export function kindToldByBody(tokens: readonly Token[], at: number, context: string, types: TokenTypes): BlockKind | undefined {
     const keys = keysOfBody(tokens, at, types);
     if (keys.length === 0) return undefined;
-    // A series takes the facts of a job; a body alone then means a job.
-    const known = blocksIn(context).filter(kind => definitionOf(kind).like === undefined).map(kind => ({ kind, count: keys.filter(key => beginsFact(kind, key)).length })).sort((a, b) => b.count - a.count);
+    const countOf = (kind: string): number => keys.filter(key => beginsFact(kind, key)).length;
+    // A series takes the facts of a job: a body means a job unless something in it is a series' alone.
+    const known = blocksIn(context).map(kind => ({ kind, count: countOf(kind), like: definitionOf(kind).like }))
+        .filter(({ count, like }) => like === undefined || count > countOf(like)).sort((a, b) => b.count - a.count);
     const [best, next] = known;
     return best && 3 * best.count >= 2 * keys.length && best.count > (next?.count ?? 0) ? best.kind : undefined;
 }
