@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { hintsOf, type HintKind } from '../../language/src/editing/hints.js';
 import { lensesOf } from '../../language/src/editing/lenses.js';
+import { letsSaidAgain } from '../../language/src/editing/name-index.js';
 import { countJobsFrom } from '../../language/src/editing/series-calls.js';
 import * as ast from '../../language/src/syntax/generated/ast.js';
 import { nameFiles, nameWorkspace } from './rename-workspace.js';
@@ -47,7 +48,7 @@ describe('lines above', () => {
         const its = document(file)!;
         const root = its.parseResult.value;
         const countJobs = (start: number): number => { const series = ast.isFile(root) ? root.items.find(item => item.$cstNode?.offset === start) : undefined; return series ? countJobsFrom(series, uris, library) : 0; };
-        return lensesOf(workspace.analyze(its), countJobs).map(({ at, title }) => `${nameFiles[`names/${file}.hotroom`]!.slice(at.start, at.end)}: ${title}`);
+        return lensesOf(workspace.analyze(its), { countJobs, letsSaidAgain: (start, end) => letsSaidAgain(its.uri.toString(), start, end, library) }).map(({ at, title }) => `${nameFiles[`names/${file}.hotroom`]!.slice(at.start, at.end)}: ${title}`);
     };
     test('a series tells how many jobs are made from it, through other series too', () => {
         expect(lines('line').filter(line => line.startsWith('series'))).toEqual(['series cottage: 3 jobs are made from it', 'series high: 1 job is made from it']);
@@ -55,8 +56,8 @@ describe('lines above', () => {
     test('a job tells what it says otherwise', () => {
         expect(lines('jobs').filter(line => /otherwise/.test(line))).toEqual([
             'job one: cottage, with nothing said otherwise',
-            'job two: otherwise than cottage: upper.top',
-            'variant low: otherwise than its job: upper.top, upper.depth, lower.depth and stove.model',
+            'job two: otherwise than cottage: step and upper.top',
+            'variant low: otherwise than its job: step, upper.top, upper.depth, lower.depth and 1 more',
             'job three: otherwise than high: lower.top and stove_feed.cellar.length',
         ]);
     });

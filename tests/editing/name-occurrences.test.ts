@@ -22,6 +22,24 @@ describe('every name of the examples', () => {
     });
 });
 
+test('a name leads where the links of the language lead', async () => {
+    const { library, uris, workspace } = await nameWorkspace({ ...nameFiles, ...Object.fromEntries(sound.map(path => [path, exampleText(path)])) });
+    const meanings = meaningsIn(uris, library);
+    const declaring = new Map<string, Set<unknown>>();
+    for (const uri of uris) for (const { key, role, fact } of namesOf(uri, library)?.occurrences ?? []) if (role !== 'use') declaring.set(meanings.of(key), (declaring.get(meanings.of(key)) ?? new Set()).add(fact));
+    let count = 0;
+    for (const document of workspace.shared.workspace.LangiumDocuments.all) {
+        const names = namesOf(document.uri.toString(), library);
+        for (const { $refNode, ref, $refText } of document.references) {
+            if (!ref || !$refNode) continue;
+            count++;
+            const found = names?.occurrences.find(({ start }) => start === $refNode.offset);
+            expect(declaring.get(meanings.of(found?.key ?? ''))?.has(ref), `${$refText} in ${document.uri.path}`).toBe(true);
+        }
+    }
+    expect(count).toBeGreaterThan(200);
+});
+
 test('no text is too broken to be asked for its names', async () => {
     const { library, context } = await nameWorkspace();
     for (const [path, text] of Object.entries(nameFiles)) {

@@ -11,8 +11,13 @@ import { kindWords } from './describe.js';
 /** A line above a job, a series or a house rule; `opens` tells what choosing it shows. */
 export interface Lens { readonly at: Span; readonly title: string; readonly opens: 'cut-list' | 'nothing'; readonly job: string | undefined }
 
-/** How many jobs are made from the series that starts at an offset of the file, in all files, directly or through other series. */
-export type CountJobs = (start: number) => number;
+/** What stands in other texts. */
+export interface Around {
+    /** How many jobs are made from the series that starts at an offset of the file, in all files, directly or through other series. */
+    readonly countJobs: (start: number) => number;
+    /** Names of `let`s that are given between two offsets of the file and were given below: by a series, or by the job of a variant. */
+    readonly letsSaidAgain: (start: number, end: number) => readonly string[];
+}
 
 const counted = (count: number, one: string): string => `${count} ${one}${count === 1 ? '' : 's'}`;
 const note = (at: Span, title: string): Lens => ({ at, title, opens: 'nothing', job: undefined });
@@ -21,12 +26,12 @@ const note = (at: Span, title: string): Lens => ({ at, title, opens: 'nothing', 
  * Above each job: how many findings it has, by severity, how many parts and pieces its cut list will hold, and what it says otherwise than its series;
  * above each series how many jobs are made from it; above each house rule how many things of the file's jobs keep it.
  */
-export function lensesOf(analysis: Analysis, countJobs?: CountJobs): readonly Lens[] {
-    const ofSeries = countJobs ? analysis.file.series.map(({ head, span }) => { const count = countJobs(span.start); return note(head, count === 0 ? 'no job is made from it' : `${counted(count, 'job')} ${count === 1 ? 'is' : 'are'} made from it`); }) : [];
-    return [...analysis.jobs.flatMap(job => lensesOfJob(job, analysis)), ...ofSeries, ...analysis.file.rules.flatMap(rule => lensOfRule(rule, analysis) ?? [])];
+export function lensesOf(analysis: Analysis, around?: Around): readonly Lens[] {
+    const ofSeries = around ? analysis.file.series.map(({ head, span }) => { const count = around.countJobs(span.start); return note(head, count === 0 ? 'no job is made from it' : `${counted(count, 'job')} ${count === 1 ? 'is' : 'are'} made from it`); }) : [];
+    return [...analysis.jobs.flatMap(job => lensesOfJob(job, analysis, around)), ...ofSeries, ...analysis.file.rules.flatMap(rule => lensOfRule(rule, analysis) ?? [])];
 }
 
-function lensesOfJob(analysed: JobAnalysis, analysis: Analysis): readonly Lens[] {
+function lensesOfJob(analysed: JobAnalysis, analysis: Analysis, around: Around | undefined): readonly Lens[] {
     const { job: { block }, results } = analysed;
     const own = analysis.findings.filter(({ at }) => at.uri === block.span.uri && block.span.start <= at.start && at.start < block.span.end);
     const shown = (['error', 'warning', 'info'] as const).flatMap(severity => {
@@ -35,7 +40,7 @@ function lensesOfJob(analysed: JobAnalysis, analysis: Analysis): readonly Lens[]
     });
     const pieces = results.parts.reduce((total, part) => total + part.count, 0);
     const name = block.name?.value;
-    const otherwise = saidOtherwise(analysed);
+    const otherwise = saidOtherwise(analysed, around);
     return [
         { at: block.head, title: shown.length > 0 ? shown.join(', ') : 'no findings', opens: 'nothing', job: name },
         ...(pieces > 0 ? [{ at: block.head, title: `cut list: ${counted(results.parts.length, 'part')}, ${counted(pieces, 'piece')}`, opens: 'cut-list', job: name } as const] : []),
@@ -46,10 +51,10 @@ function lensesOfJob(analysed: JobAnalysis, analysis: Analysis): readonly Lens[]
 /** More facts than this are counted, not named. */
 const mostNamed = 4;
 /** What a job says otherwise than its series, or a variant than its job. */
-function saidOtherwise({ job }: JobAnalysis): string | undefined {
+function saidOtherwise({ job }: JobAnalysis, around: Around | undefined): string | undefined {
     const { base } = job.block;
     if (!base && job.variant === undefined) return undefined;
-    const found: string[] = [];
+    const found = [...around?.letsSaidAgain(job.block.span.start, job.block.span.end) ?? []];
     const gather = (block: Block, path: string): void => {
         for (const [key, given] of Object.entries<Given<unknown>>(block.values)) {
             if ((given.wonOver?.length ?? 0) > 0 && spanContains(job.block.span, given.fact)) found.push(path === '' ? key : `${path}.${key}`);

@@ -110,3 +110,9 @@ function ownerOf(uri: string, start: number, library: NameLibrary): ast.Fact | u
         facts = around.body;
     }
 }
+
+/** Names of the `let`s among some offsets that say otherwise what a text below gave; those of a variant among them count for the variant only. */
+export function letsSaidAgain(uri: string, start: number, end: number, library: NameLibrary): readonly string[] {
+    const names = namesOf(uri, library);
+    return (names?.occurrences ?? []).filter(one => one.role === 'override' && one.fact.key === 'let' && start <= one.start && one.start < end && one.fact.$container.$cstNode?.offset === start).map(({ name }) => name);
+}

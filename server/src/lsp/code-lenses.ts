@@ -2,6 +2,7 @@ import type { LangiumDocument } from 'langium';
 import type { CodeLensProvider } from 'langium/lsp';
 import type { CodeLens } from 'vscode-languageserver';
 import { lensesOf } from '../../../language/src/editing/lenses.js';
+import { letsSaidAgain } from '../../../language/src/editing/name-index.js';
 import { callableFrom, countJobsFrom } from '../../../language/src/editing/series-calls.js';
 import type { HotroomServerServices } from '../services.js';
 import { NamesInSight } from './names.js';
@@ -21,7 +22,7 @@ export class HotroomCodeLenses implements CodeLensProvider {
             const series = callableFrom(uri, start, library);
             return series ? countJobsFrom(series.fact, uris, library) : 0;
         };
-        return (analysis ? lensesOf(analysis, countJobs) : []).map(({ at, title, opens, job }) => ({
+        return (analysis ? lensesOf(analysis, { countJobs, letsSaidAgain: (start, end) => letsSaidAgain(uri, start, end, library) }) : []).map(({ at, title, opens, job }) => ({
             range: Places.range(at),
             command: opens === 'nothing' ? { title, command: '' } : { title, command: showCutList, arguments: [{ uri, ...(job !== undefined && { job }) }] },
         }));

@@ -100,3 +100,39 @@ test('the path of a use is a link when its file is there', async () => {
     const lost = await server.add('lost.hotroom', 'use "nowhere.hotroom"\n');
     expect(await server.hotroom.lsp.DocumentLinkProvider?.getDocumentLinks(lost, { textDocument: { uri: lost.uri.toString() } })).toEqual([]);
 });
+
+describe('across a series and its jobs', () => {
+    const line = 'series cottage "Cottage" {\n    parameter w { takes length; otherwise 84" }\n    let step = w / 4\n    bench upper on back { top 37"; depth step }\n}\n';
+    const made = 'use "line.hotroom"\n\njob one is cottage(w = 96") {\n    bench upper { top 36" }\n    let step = upper.top / 2\n    waive bench-too-high on upper because "a" by "b" until 2027-01-01\n}\n';
+    async function both(): Promise<{ server: ServerWorkspace; series: LangiumDocument; document: LangiumDocument }> {
+        const server = new ServerWorkspace();
+        const series = await server.add('line.hotroom', line);
+        return { server, series, document: await server.add('one.hotroom', made) };
+    }
+    test.each([['w = 96', 0, 'w'], ['upper { top', 3, 'upper'], ['upper.top', 5, 'upper'], ['on upper', 4, 'upper'], ['step = upper', 1, 'step']])('rename from %s', async (needle, shift, name) => {
+        const { server, document } = await both();
+        const edit = await server.hotroom.lsp.RenameProvider?.rename(document, { ...at(document, needle, shift), newName: 'zz' });
+        const renamed = (text: string): string => text.replace(new RegExp(`\\b${name}\\b`, 'g'), 'zz');
+        expect(applyEdits(line, edit?.changes?.[server.uri('line.hotroom')] ?? [])).toBe(renamed(line));
+        expect(applyEdits(made, edit?.changes?.[server.uri('one.hotroom')] ?? [])).toBe(renamed(made));
+    });
+    test('from a fact to the one it wins over, and back', async () => {
+        const { server, series, document } = await both();
+        const [down] = await server.hotroom.lsp.DefinitionProvider?.getDefinition(document, at(document, 'top 36')) ?? [];
+        expect(down && [down.targetUri, textIn(series, down.targetRange)]).toEqual([server.uri('line.hotroom'), 'top 37"']);
+        const [up] = await server.hotroom.lsp.DefinitionProvider?.getDefinition(series, at(series, 'top 37', 1)) ?? [];
+        expect(up && [up.targetUri, textIn(document, up.targetRange), textIn(document, up.targetSelectionRange)]).toEqual([server.uri('one.hotroom'), 'top 36"', 'top']);
+    });
+    test('references and highlights', async () => {
+        const { server, series, document } = await both();
+        const found = await server.hotroom.lsp.ReferencesProvider?.findReferences(series, { ...at(series, 'upper'), context: { includeDeclaration: false } }) ?? [];
+        expect(found.map(({ uri, range }) => [uri, range.start.line])).toEqual([3, 4, 5].map(number => [server.uri('one.hotroom'), number]));
+        expect((await server.hotroom.lsp.DocumentHighlightProvider?.getDocumentHighlight(document, at(document, 'upper.top')))?.map(({ kind }) => kind)).toEqual([3, 2, 2]);
+    });
+    test('why not is told before a new name is asked for', async () => {
+        const { server, document } = await both();
+        const free = await server.add('free.hotroom', 'job a {\n    let a = nobody.top\n}\n');
+        expect(() => server.hotroom.lsp.RenameProvider?.prepareRename(free, at(free, 'nobody'))).toThrow('Nothing in sight is called nobody, so there is nothing to rename.');
+        expect(await server.hotroom.lsp.RenameProvider?.prepareRename(document, at(document, '"a"', 1))).toBeUndefined();
+    });
+});
