@@ -281,6 +281,9 @@ export const mistakes: Readonly<Record<string, { readonly text: string; readonly
             site { width 96"; depth 96"; floor tile; ceiling 7'6"; measured_on 2026-02-29 }
             //                                                                 ^^^^^^^^^^ error: 2026-02-29 is no day of the calendar. A date is year-month-day, such as 2027-03-01.
         }` },
+    'file-without-a-job': { text: `
+        // to be written
+        //@ 1-1 info: This file holds no job and nothing that jobs could use. Write a job, such as job first "My first room" { rules us_dwelling }, or a catalogue.` },
     'nothing-to-override': { text: `
         series cottage {
             rules us_dwelling

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { listNames } from '../../language/src/model/list-names.js';
 import { blocksIn } from '../../language/src/vocabulary/index.js';
-import { analyzeText } from '../support/workspace.js';
+import { analyzeText, exampleText } from '../support/workspace.js';
 
 /** Message of the one finding of a rule in a text that may use the example catalogues. */
 async function messageOf(rule: string, text: string, others: Readonly<Record<string, string>> = {}): Promise<string> {
@@ -104,5 +104,25 @@ describe('a path that leads nowhere', () => {
         const { findings } = await analyzeText(`use "${written}"\n`, { rules: [] });
         expect(findings).toMatchObject([{ rule: 'use-not-a-path', message: `"${written}" has backslashes. Write a path from this file, with / and ending in .hotroom.` }]);
         expect(findings[0]!.fixes ?? []).toEqual([]);
+    });
+});
+
+describe('one cause, one message', () => {
+    const all = async (text: string, others?: Readonly<Record<string, string>>): Promise<readonly string[]> => (await analyzeText(text, {}, 'job.hotroom', others)).findings.filter(({ severity }) => severity === 'error').map(({ message }) => message);
+    test('a line use that is gone', async () => {
+        expect(await all(exampleText('birch-point.hotroom').replace('use "catalogue/skerry.hotroom"\n', ''))).toEqual([expect.stringMatching(
+            /^Nothing in sight is called Skerry \(panel system\), .*; what is used here: "catalogue\/heaters\.hotroom"\. "catalogue\/skerry\.hotroom" gives them\. Put use "catalogue\/skerry\.hotroom" at the top of the file\.$/)]);
+    });
+    test('both of them', async () => {
+        const text = exampleText('birch-point.hotroom').replace(/^use .*\n/gm, '');
+        expect(await all(text)).toEqual([expect.stringMatching(/^Nothing in sight is called .*; this file uses no other\. "catalogue\/skerry\.hotroom" gives \d of them\. Put use/)]);
+    });
+    test('the line that begins the job is gone', async () => {
+        const text = exampleText('birch-point.hotroom').replace(/^job .*\n/m, '');
+        expect(await all(text)).toEqual([expect.stringMatching(/^‘number’ and \d+ more lines belong in a job\. Put a line such as job first "First room" \{ before them\.$/)]);
+    });
+    test('an empty file', async () => {
+        expect((await analyzeText('')).findings.map(({ rule, severity }) => [rule, severity])).toEqual([['file-without-a-job', 'info']]);
+        expect((await analyzeText('use "catalogue/skerry.hotroom"\n')).findings.map(({ rule }) => rule)).toEqual(['file-without-a-job']);
     });
 });

@@ -5,8 +5,8 @@ import * as ast from '../syntax/generated/ast.js';
 import { isReadingReport } from '../syntax/lexer.js';
 import type { HotroomServices } from '../syntax/module.js';
 import { baseTermOf, nameOf } from '../syntax/words.js';
-import { blocksIn, definitionOf, isBlockKind } from '../vocabulary/index.js';
-import { statementsIn } from '../vocabulary/statements.js';
+import { beginsFact, blocksIn, definitionOf, isBlockKind } from '../vocabulary/index.js';
+import { isStatement, statementsIn } from '../vocabulary/statements.js';
 import { isKind, type Block } from './block.js';
 import { DocumentText } from './document-text.js';
 import type { HotroomFile } from './job.js';
@@ -14,7 +14,8 @@ import { JobSource, type JobSurroundings } from './job-source.js';
 import type { Layer, LoweringContext } from './layers.js';
 import { LetValues, namesOver, reportLets } from './lets.js';
 import { lowerBlock, reportUnknownBase } from './lower.js';
-import { noNames, type Names } from './names.js';
+import { noNames, type NameFound, type Names } from './names.js';
+import { wordsAmong } from './arguments.js';
 import { withUnfinished } from './unfinished-names.js';
 import { keySpan } from './places.js';
 import type { LanguageFinding, Reading } from './reading.js';
@@ -67,16 +68,19 @@ class FileLowering {
         this.isFileWhole = !text.damaged.has(-1) && lowerUses(this.document, { items: text.items }, reading, this.services, text.damaged);
         const top: Block[] = [];
         const jobs: JobSource[] = [];
+        const ofAJob = text.items.filter(item => !isTopOfFile(item) && beginsFact('job', item.key));
         for (const item of text.items) {
             if (item.key === 'use' || item.key === 'let') continue;
-            if (!isBlockKind(item.key) || !blocksIn('file').includes(item.key)) {
+            if (!isTopOfFile(item)) {
                 this.isFileWhole = false;
+                if (ofAJob.length > 1 && ofAJob.includes(item)) continue;
                 const known = [...blocksIn('file'), ...statementsIn('file')];
                 const nearest = nearestName(item.key, known);
                 reading.report('unknown-word', keySpan(item, reading), `‘${item.key}’ does not stand at the top of a file; ${known.slice(0, -1).join(', ')} and ${known.at(-1) ?? ''} do.${nearest ? ` Is ${nearest} meant?` : isBlockKind(item.key) ? ` It belongs in a ${showList(definitionOf(item.key).standsIn, 'or').replaceAll('_', ' ')}: put it between the braces of one.` : ''}`,
                     nearest ? { fixes: [reading.replace(`Write ${nearest}`, keySpan(item, reading), nearest)] } : {});
                 continue;
             }
+            if (!isBlockKind(item.key)) continue;
             if (item.key === 'job') {
                 const around = this.surroundings();
                 jobs.push(new JobSource(item, around), ...item.body.filter(fact => fact.key === 'variant' && nameOf(fact) !== undefined).map(fact => new JobSource(item, around, fact)));
@@ -91,12 +95,16 @@ class FileLowering {
             if (its !== reading) reading.findings.push(...its.findings);
             top.push(block);
         }
+        if (ofAJob.length > 1) reportMissingJob(ofAJob, reading);
         reportLets(text.items, reading, fact => text.isDamaged(fact));
         for (const name of fileLets.names) fileLets.find(name);
         reportNamesTaken(text.items, top, reading);
         unknown.report(reading, this.isFileWhole);
         const catalogues = top.filter(block => isKind(block, 'catalogue'));
         const rules = [...top, ...catalogues.flatMap(({ children }) => children)].filter(block => isKind(block, 'rule'));
+        if (this.isFileWhole && text.items.every(({ key }) => key === 'use') && reading.findings.length === 0) {
+            reading.report('file-without-a-job', { uri: text.uri, start: 0, end: 0 }, 'This file holds no job and nothing that jobs could use. Write a job, such as job first "My first room" { rules us_dwelling }, or a catalogue.');
+        }
         return {
             file: { uri: text.uri, catalogues, series: top.filter(block => isKind(block, 'series')), rules },
             jobs, findings: oneForEachPlace(reading.findings),
@@ -124,10 +132,11 @@ class FileLowering {
     private namesFor(item: ast.Fact, file: Reading): Reading {
         const { text } = this;
         const parameters = new Set(item.body.filter(fact => fact.key === 'parameter').map(nameOf));
+        const parameter = (name: string): NameFound => { const among = wordsAmong(item.body, name); return { kind: 'waits', ...(among && { among }) }; };
         const outer: Names = {
             find(path) {
                 const found = file.names.find(path);
-                return path.length === 1 && parameters.has(path[0]) ? { kind: 'waits' } : item.key === 'series' && found.kind === 'unknown' && isBlockKind(path[0] ?? '') ? { kind: 'waits' } : found;
+                return path.length === 1 && path[0] !== undefined && parameters.has(path[0]) ? parameter(path[0]) : item.key === 'series' && found.kind === 'unknown' && isBlockKind(path[0] ?? '') ? { kind: 'waits' } : found;
             },
         };
         const lets = new LetValues(text.letsAmong(item.body, () => own), (_owner, _reading, _at, work) => work());
@@ -188,6 +197,22 @@ class FileLowering {
         const { Imports, LangiumDocuments } = this.services.shared.workspace;
         return Imports.visible(this.document).flatMap(uri => LangiumDocuments.getDocument(uri) ?? []);
     }
+}
+
+const isTopOfFile = ({ key }: ast.Fact): boolean => (isBlockKind(key) && blocksIn('file').includes(key)) || isStatement('file', key);
+
+/** Facts of a job that stand in none: the line that begins it is missing, and so the brace at its end has no partner. */
+function reportMissingJob(lines: readonly ast.Fact[], reading: Reading): void {
+    const [first, last] = [lines[0], lines.at(-1)];
+    if (!first || !last) return;
+    const end = reading.spanOf(last).end;
+    const brace = reading.findings.findIndex(({ rule, at }) => rule === 'brace-without-partner' && at.start >= end);
+    if (brace >= 0) reading.findings.splice(brace, 1);
+    const at = keySpan(first, reading);
+    const header = 'job first "First room" {';
+    reading.report('unknown-word', at, `‘${first.key}’ and ${lines.length - 1} more line${lines.length > 2 ? 's' : ''} belong in a job. Put a line such as ${header} before them${brace >= 0 ? '' : ', and } behind the last'}.`, {
+        fixes: [{ title: 'Begin a job before them', safety: 'review', edits: [{ span: { ...at, end: at.start }, newText: `${header}\n` }, ...brace >= 0 ? [] : [{ span: { ...at, start: end, end }, newText: '\n}' }]] }],
+    });
 }
 
 /** Names at the top of a file: jobs and the rest among themselves, entries of its catalogues among each other. */

@@ -14,7 +14,7 @@ export type LanguageRuleId = SyntaxProblemId
     | 'figure-unreadable' | 'division-by-zero' | 'mixed-dimensions' | 'name-in-calculation' | 'part-not-expected' | 'length-not-exact' | 'unit-missing'
     | 'value-of-another-kind' | 'unknown-name' | 'fact-repeated' | 'block-repeated' | 'fact-missing' | 'name-missing' | 'wall-missing'
     | 'name-taken' | 'block-without-body' | 'property-with-body' | 'use-not-found' | 'use-outside-workspace' | 'use-not-a-path' | 'name-from-two-files'
-    | 'value-out-of-range' | 'date-impossible' | 'reading-failed' | 'nothing-to-override' | 'made-from-itself' | 'argument-missing' | 'argument-not-expected'
+    | 'value-out-of-range' | 'date-impossible' | 'reading-failed' | 'file-without-a-job' | 'nothing-to-override' | 'made-from-itself' | 'argument-missing' | 'argument-not-expected'
     | 'argument-does-not-fit' | 'names-in-a-ring' | 'name-without-value' | 'waiver-incomplete' | 'waiver-not-allowed' | 'waiver-not-needed' | 'waiver-expired'
     | 'waiver-of-unknown-finding';
 
@@ -68,6 +68,7 @@ export const languageRules: Readonly<Record<LanguageRuleId, LanguageRule>> = {
     'name-from-two-files': error('One name from two used files', 'Which of the two is meant is not known.', 'use "a.hotroom"\nuse "b.hotroom"   // both give Slatted', 'use "a.hotroom"'),
     'value-out-of-range': error('A range that runs backwards', 'Nothing lies in it.', 'slat_gap 3/4" to 1/4"', 'slat_gap 1/4" to 3/4"'),
     'date-impossible': error('A day that is not in the calendar', 'It never comes.', 'measured_on 2026-02-30', 'measured_on 2026-02-28'),
+    'file-without-a-job': { ...error('A file with nothing in it', 'Nothing was checked, and that should not look like a sound job.', '// to be written', 'job first "My first room" { rules us_dwelling }'), severity: 'info' },
     'nothing-to-override': error('Something said of a block that is not there', 'A misspelled name would silently leave the series as it is.', 'job one is cottage {\n    bench uper { top 38" }\n}', 'job one is cottage {\n    bench upper { top 38" }\n}'),
     'made-from-itself': error('Made from itself', 'Where it begins is not known.', 'series a is b { … }\nseries b is a { … }', 'series a is b { … }\nseries b { … }'),
     'argument-missing': error('A value the series asks for is missing', 'What is made from it cannot be worked out.', 'job one is cottage()', 'job one is cottage(72")'),

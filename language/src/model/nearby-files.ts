@@ -25,6 +25,9 @@ export function helpForPath(written: string, target: URI, document: LangiumDocum
     if (candidates.length === 0) return { words: `${counted}, and no other job file lies near it.` };
     return { words: `${counted}. ${listNames(written, candidates.map(path => `"${path}"`), 'near it')}` };
 }
+/** Job files in or near the folder of a file that it does not use yet, as paths from it. */
+export const filesNear = (document: LangiumDocument, services: HotroomServices): readonly string[] => nearbyPaths(document.uri, document, services);
+
 const stemOf = (path: string): string => path.replace(/\.hotroom$/, '');
 const lastOf = (path: string): string => path.slice(path.lastIndexOf('/') + 1);
 
