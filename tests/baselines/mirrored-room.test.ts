@@ -40,3 +40,17 @@ test('the door is hung on the other hand', () => {
     const hand = ({ facts: tree }: JobAnalysis): unknown => { const found = tree.get('entry.hand'); return found.kind === 'value' ? found.fact.value : undefined; };
     expect([hand(one), hand(other)]).toEqual([{ kind: 'words', words: 'left-hand, seen from outside, the pull side' }, { kind: 'words', words: 'right-hand, seen from outside, the pull side' }]);
 });
+
+// The rooms of a line are laid out once for both hands, so each left-handed one has to be the mirror of its right-handed sister.
+test('a line of rooms is the same in both hands, measure by measure and piece by piece', async () => {
+    const jobs = new Map((await openExamples())('line/skua.hotroom').jobs.map(job => [job.job.block.name?.value ?? '', job]));
+    const lefts = [...jobs.keys()].filter(name => name.includes('_left_'));
+    expect(lefts).toHaveLength(24);
+    const measured = ({ facts: tree }: JobAnalysis): [string, unknown][] => tree.under().flatMap(({ path, value }): [string, unknown][] => value.kind === 'words' ? [] : [[path, value]]);
+    const cuts = ({ results }: JobAnalysis): string[] => results.parts.filter(({ mark }) => !mark.startsWith('BASE-')).map(({ what, count, section, length, cut }) => [what, count, section.thickness, section.width, length, cut].join(' ')).sort();
+    for (const name of lefts) {
+        const [left, right] = [jobs.get(name)!, jobs.get(mirror(name.replaceAll('_', ' ')).replaceAll(' ', '_'))!];
+        expect(Object.fromEntries(measured(right).map(([path, value]) => [mirror(path), value])), name).toEqual(Object.fromEntries(measured(left)));
+        expect(cuts(right), name).toEqual(cuts(left));
+    }
+});

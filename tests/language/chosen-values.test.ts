@@ -51,6 +51,11 @@ test('lets at the top of a file hang on each other, in any order', async () => {
     const { jobs: [job] } = await analyzeText(`let step = half - 1/2"\nlet half = 37" / 2\n${withStandardJob('bench lower on back { build Slatted; top step; depth 16"; in_front_of upper }')}`);
     expect(job?.job.benches.find(({ name }) => name?.value === 'lower')?.values.top?.value).toBe(inches(18));
 });
+test('a value of a series is not compared with a word it never is, in the series nor in its job', async () => {
+    const text = withStandardJob('parameter layout { takes word; one_of straight, corner }\nsign wide on front { says bathing; stands outside; when layout = cornr }').replace('job standard "Standard job" {', 'series s {');
+    const { findings } = await analyzeText(`${text}job a is s(corner) {\n    sign low on front { says bathing; stands outside; when layout != strait }\n}\n`, { rules: [] });
+    expect(findings.map(({ message }) => message)).toEqual(['layout is never cornr: it is straight or corner. Is corner meant?', 'layout is never strait: it is straight or corner. Is straight meant?']);
+});
 test('a misspelt branch is told at the branch, and only when it counts', async () => {
     const source = withStandardJob(`
         door entry on front {

@@ -4,7 +4,7 @@ import { isWhole } from '../core/rational.js';
 import { showList, type LengthUnit } from '../core/show.js';
 import { sameValue, showValue, valueWords, type Value } from '../core/value.js';
 import * as ast from '../syntax/generated/ast.js';
-import type { BaseTerm } from '../syntax/words.js';
+import { nameOf, type BaseTerm } from '../syntax/words.js';
 import { evaluateOrWord } from './evaluate.js';
 import { isKind, type Block } from './block.js';
 import type { Reading } from './reading.js';
@@ -14,6 +14,13 @@ export type Arguments = ReadonlyMap<string, Value | undefined>;
 
 /** The parameters of a series, in the order written. */
 export const parametersOf = (series: Block): readonly Block<'parameter'>[] => series.children.filter(child => isKind(child, 'parameter'));
+
+/** The words a parameter may stand for, as its text lists them; nothing when it takes any, or something else than words. */
+export function wordsAmong(facts: readonly ast.Fact[], name: string): readonly string[] | undefined {
+    const parameter = facts.find(fact => fact.key === 'parameter' && nameOf(fact) === name);
+    const words = parameter?.body.find(({ key }) => key === 'one_of')?.phrases.map(({ terms: [word] }) => ast.isWord(word) ? word.ref.$refText : undefined);
+    return words?.every(word => word !== undefined) ? words : undefined;
+}
 
 /** How a series is called, for messages: `cottage(w, d, side)`. */
 export const showCall = (series: Block): string => `${series.name?.value ?? 'series'}(${parametersOf(series).flatMap(({ name }) => name?.value ?? []).join(', ')})`;

@@ -30,7 +30,7 @@ export function evaluateValue(expression: ast.Expr | undefined, reading: Reading
             return quantity && ofQuantity({ ...quantity, value: { n: -quantity.value.n, d: quantity.value.d } });
         });
         case 'Binary': return over([evaluateValue(expression.left, reading), evaluateValue(expression.right, reading)], ([left, right]) => binary(left, right, expression, reading));
-        case 'Comparison': return over([evaluateValue(expression.left, reading), evaluateOrWord(expression.right, reading)], ([left, right]) => compare(left, right, expression, reading));
+        case 'Comparison': return isNeverSo(expression, reading) ? undefined : over([evaluateValue(expression.left, reading), evaluateOrWord(expression.right, reading)], ([left, right]) => compare(left, right, expression, reading));
         case 'Logic': return over([evaluateValue(expression.left, reading), evaluateValue(expression.right, reading)], ([left, right]) => {
             const [a, b] = [flagOf(left, expression.left, reading), flagOf(right, expression.right, reading)];
             return a === undefined || b === undefined ? undefined : ofFlag(expression.operator === 'and' ? a && b : a || b);
@@ -118,6 +118,18 @@ function binary(left: Value | undefined, right: Value | undefined, expression: a
     else if (result.why === 'temperature') reading.report('mixed-dimensions', expression, 'A temperature is a point on a scale and takes no part in a calculation. Write the figure itself.');
     else reading.report('mixed-dimensions', expression, `‘${expression.operator}’ stands between ${what}; both sides must be of one kind.`);
     return undefined;
+}
+
+/** Whether a name is compared with a word it never stands for; that is a slip of the pen and reported. */
+function isNeverSo({ left, operator, right }: ast.Comparison, reading: Reading): boolean {
+    if ((operator !== '=' && operator !== '!=') || !ast.isWord(left) || !ast.isWord(right) || right.path.length > 0) return false;
+    const found = reading.names.find([left.ref.$refText, ...left.path]);
+    const among = found.kind === 'unknown' ? undefined : found.among;
+    const word = right.ref.$refText;
+    if (!among || among.includes(word) || reading.names.find([word]).kind !== 'unknown') return false;
+    const nearest = nearestName(word, among);
+    reading.report('value-of-another-kind', right, `${wordText(left)} is never ${word}: it is ${showList(among, 'or')}.${nearest ? ` Is ${nearest} meant?` : ''}`, nearest ? { fixes: [reading.replace(`Write ${nearest}`, right, nearest)] } : {});
+    return true;
 }
 
 function compare(left: Value | undefined, right: Value | undefined, expression: ast.Comparison, reading: Reading): Value | undefined {

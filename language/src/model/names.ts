@@ -2,11 +2,14 @@ import type { Value } from '../core/value.js';
 
 /** What stands behind a name at one place of the text. */
 export type NameFound =
-    | { readonly kind: 'value'; readonly value: Value }
+    | { readonly kind: 'value'; readonly value: Value; readonly among?: Among }
     /** Nothing of the name is in sight; `known` are names to choose the nearest from. */
     | { readonly kind: 'unknown'; readonly known: readonly string[] }
     /** The name is right and its value cannot be told: it waits for something, or lacks something that has a message of its own. */
-    | { readonly kind: 'waits' };
+    | { readonly kind: 'waits'; readonly among?: Among };
+
+/** The only words a name may stand for, when its series says so. */
+export type Among = readonly string[];
 
 /** The names an expression can see: `let`s, parameters, and what was written and computed in its job. */
 export interface Names {
