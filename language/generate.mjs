@@ -37,9 +37,10 @@ function run(cli, config) {
 
 async function generateHighlighting() {
     const { vocabulary } = await load('language/src/vocabulary/index.ts');
+    const { functions } = await load('language/src/model/functions.ts');
     const terminals = terminalsOf(fs.readFileSync(path.join(root, 'language/src/syntax/hotroom.langium'), 'utf8'));
     fs.mkdirSync(path.join(target, 'syntaxes'), { recursive: true });
-    fs.writeFileSync(path.join(target, 'syntaxes/hotroom.tmLanguage.json'), `${JSON.stringify(textmateGrammar(vocabulary, terminals), undefined, 2)}\n`);
+    fs.writeFileSync(path.join(target, 'syntaxes/hotroom.tmLanguage.json'), `${JSON.stringify(textmateGrammar(vocabulary, Object.keys(functions), terminals), undefined, 2)}\n`);
 }
 
 /** A page for each rule and each mistake of the language, and an index by family; a page whose rule is gone goes too. */

@@ -17,7 +17,7 @@ export async function activate(context: vscode.ExtensionContext): Promise<void> 
     };
     const started = new HotroomClient('hotroom', 'Hotroom', { run: server, debug: server }, {
         // The server tells of closed files too, without being asked every other second.
-        initializationOptions: { pushDiagnostics: true },
+        initializationOptions: { pushDiagnostics: true, asksAgain: true },
         documentSelector: [{ language: 'hotroom' }],
         outputChannel: log,
         // A log that opens itself takes the keyboard from someone typing; trouble is told by the status item instead.

@@ -33,7 +33,7 @@ import { HotroomDocumentSymbols, HotroomWorkspaceSymbols } from './lsp/symbols.j
 import { Places } from './to-lsp.js';
 
 /** What the editor said it can do, as far as answers depend on it. */
-export interface ClientAbilities { hasSnippets: boolean; refreshesHints: boolean; refreshesLenses: boolean; asksForDiagnostics: boolean; refreshesDiagnostics: boolean }
+export interface ClientAbilities { hasSnippets: boolean; refreshesHints: boolean; refreshesLenses: boolean; asksForDiagnostics: boolean; refreshesDiagnostics: boolean; asksAgain: boolean }
 
 /** Our own services of the server, beside Langium's. */
 export interface EditingServices {
@@ -85,7 +85,7 @@ export function createServerServices(context: DefaultSharedModuleContext, option
             now: () => options.now ?? (() => new Date()),
         },
     };
-    const client: ClientAbilities = { hasSnippets: false, refreshesHints: false, refreshesLenses: false, asksForDiagnostics: false, refreshesDiagnostics: false };
+    const client: ClientAbilities = { hasSnippets: false, refreshesHints: false, refreshesLenses: false, asksForDiagnostics: false, refreshesDiagnostics: false, asksAgain: false };
     const own: Module<HotroomServerServices, EditingServices & PartialLangiumLSPServices> = {
         editing: {
             Reader: services => new DocumentReader(services), Places: services => new Places(services.shared.workspace.LangiumDocuments, uri => services.shared.workspace.ProjectSettings.text(uri)), Settings: services => new Settings(services),

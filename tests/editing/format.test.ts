@@ -5,6 +5,7 @@ import { applyChanges } from '../../language/src/editing/text-lines.js';
 import { isReadingReport } from '../../language/src/syntax/lexer.js';
 import { summary } from '../support/check.js';
 import { analyzeText, exampleText, examplePaths } from '../support/workspace.js';
+import { allConstructs } from './all-constructs.js';
 import { lexer, rawOf } from './sample.js';
 
 const format = (text: string, options: FormatOptions = { indent: '    ' }): string => applyChanges(text, formatText(rawOf(text), lexer, options));
@@ -24,6 +25,11 @@ describe('the usual shape', () => {
         ['values lined up by hand stay', 'catalogue c {\n    panel_system p {\n      lining a_long_name  3/4"\n      core   wool         2 1/2"\n    }\n}\n', 'catalogue c {\n    panel_system p {\n        lining    a_long_name  3/4"\n        core      wool         2 1/2"\n    }\n}\n'],
         ['a value that lines up with nothing moves up', 'job a {\n    site {\n        supply 240 V     single_phase\n    }\n}\n', 'job a {\n    site {\n        supply    240 V single_phase\n    }\n}\n'],
         ['braces of one-line blocks in a row are brought into one column again', 'job a {\n    sign bathing    { says bathing }\n    sign caution_sign   { says warning }\n}\n', 'job a {\n    sign bathing      { says bathing }\n    sign caution_sign { says warning }\n}\n'],
+        ['signs and brackets of calculations', 'job a {\n    let b=max( upper.top ,3"*2 )>=12" and not(c!=left)\n    room { width if w>3" then 2*w else (w+1")/2 }\n}\n', 'job a {\n    let b = max(upper.top, 3" * 2) >= 12" and not(c != left)\n    room { width if w > 3" then 2 * w else (w + 1") / 2 }\n}\n'],
+        ['a name and its value, in no column', 'let   a=3"\njob j {\n  let step   =   4"\n\n  let b = 2\n}\n', 'let a = 3"\njob j {\n    let step = 4"\n\n    let b = 2\n}\n'],
+        ['signs of names in a row, once lined up, stay so', 'job j {\n    let step   = 4"\n    let middle = 3"\n    let widest_of_all = 2"\n}\n', 'job j {\n    let step          = 4"\n    let middle        = 3"\n    let widest_of_all = 2"\n}\n'],
+        ['a job of a series', 'job one   "One" is  cottage( 96" ,side=left )\n', 'job one "One" is cottage(96", side = left)\n'],
+        ['a waiver stays on its line', 'job j {\n  waive   head-clearance-too-low  on upper   because "a very long reason that goes on and on, as reasons do, until nobody reads it any more"   by "design office"  until 2027-03-01\n}\n', 'job j {\n    waive head-clearance-too-low on upper because "a very long reason that goes on and on, as reasons do, until nobody reads it any more" by "design office" until 2027-03-01\n}\n'],
     ])('%s', (_, before, after) => {
         expect(format(before)).toBe(after);
         expect(format(after), 'twice is once').toBe(after);
@@ -32,6 +38,12 @@ describe('the usual shape', () => {
     test('line ends are kept as they are', () => expect(format('job a {\r\nnumber "1"\r\n\r\n\r\n}')).toBe('job a {\r\n    number    "1"\r\n\r\n}\r\n'));
     test('only the lines asked for', () => expect(format('job a {\nnumber "1"\nrevision "B"\n}\n', { indent: '    ', lines: { first: 2, last: 2 } })).toBe('job a {\nnumber "1"\n    revision  "B"\n}\n'));
     test.each(['birch-point.hotroom', 'catalogue/skerry.hotroom', 'catalogue/heaters.hotroom'])('%s is in its usual shape', path => expect(format(exampleText(path))).toBe(exampleText(path)));
+    test('a file that uses every construct is in its usual shape, and comes back to it', async () => {
+        expect(format(allConstructs)).toBe(allConstructs);
+        const shaken = allConstructs.replaceAll(/\n {4,8}/g, '\n  ').replaceAll(/ (?=[=<>]=? )| (?=[*/] )/g, '');
+        expect(format(shaken).replaceAll(/ +/g, ' ')).toBe(allConstructs.replaceAll(/ +/g, ' '));
+        expect(summary(await analyzeText(format(shaken)))).toEqual(summary(await analyzeText(allConstructs)));
+    });
     test('every example keeps its tokens and is done at once', () => {
         for (const path of examplePaths()) {
             const text = exampleText(path);
@@ -60,7 +72,7 @@ describe('what it leaves alone', () => {
 });
 
 /** Pieces of text that the language is made of, and some it is not. */
-const pieces = ['job a', '{', '}', '\n', '\n', '\n', '  ', '    ', '\t', ' ', ';', ',', 'bench upper on back', 'top', '37"', '7\'6"', '7\'', '6', '34-3/4"', '3/4', '-', '+', '(', ')', 'x', 'to', '8" x 4"', '"text"', '"open', '// remark', 'rules', 'us_dwelling', 'width', 'depth', 'site', 'room', '\r\n', '1,5', '=', 'from front 8"', 'price 1.20 USD per ft'];
+const pieces = ['job a', '{', '}', '\n', '\n', '\n', '  ', '    ', '\t', ' ', ';', ',', 'bench upper on back', 'top', '37"', '7\'6"', '7\'', '6', '34-3/4"', '3/4', '-', '+', '(', ')', 'x', 'to', '8" x 4"', '"text"', '"open', '// remark', 'rules', 'us_dwelling', 'width', 'depth', 'site', 'room', '\r\n', '1,5', '=', 'from front 8"', 'price 1.20 USD per ft', 'let', 'let a = ', 'waive', 'max(', 'upper.top', '>=', '!=', '*', 'is', 'if', 'then', 'else', 'and', 'cottage', 'until 2027-03-01'];
 
 const mistakes = (text: string): string[] => { const { report } = lexer.tokenize(text); return isReadingReport(report) ? report.problems.map(({ id }) => id) : []; };
 

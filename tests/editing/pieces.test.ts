@@ -4,6 +4,7 @@ import { outlineOf, type OutlineEntry } from '../../language/src/editing/outline
 import { foldsOf, stretchesAround } from '../../language/src/editing/ranges.js';
 import { exampleText, examplePaths } from '../support/workspace.js';
 import { dedent } from '../support/dedent.js';
+import { allConstructs } from './all-constructs.js';
 import { rawOf, withCursor } from './sample.js';
 
 const colours = (text: string): string[] => highlights(rawOf(text)).map(({ start, end, kind }) => `${kind} ${text.slice(start, end)}`);
@@ -26,6 +27,25 @@ test('every word has the colour of what it is', () => {
         'property in_front_of', 'reference lower', 'property from', 'choice left', 'figure 2"', 'property price', 'figure 1.20 USD',
     ]);
 });
+test('names, calls, waivers and parameters have theirs', () => {
+    expect(colours(dedent(`
+        let margin = max(upper.top, 2 * 3")
+        series cottage {
+            parameter w { takes length }
+            room { width w }
+            let half = if w > 3" then count(bench) else margin
+        }
+        job one is cottage(w = 96") {
+            waive seated on upper because "low" by "us" until 2027-03-01
+        }
+    `))).toEqual([
+        'statement let', 'name margin', 'operator =', 'function max', 'reference upper', 'member top', 'figure 2', 'operator *', 'figure 3"',
+        'block series', 'name cottage', 'block parameter', 'name w', 'property takes', 'choice length', 'block room', 'property width', 'parameter w',
+        'statement let', 'name half', 'operator =', 'connective if', 'parameter w', 'operator >', 'figure 3"', 'connective then', 'function count', 'kind bench', 'connective else', 'reference margin',
+        'block job', 'name one', 'connective is', 'base cottage', 'reference w', 'operator =', 'figure 96"',
+        'statement waive', 'reference seated', 'connective on', 'reference upper', 'connective because', 'text "low"', 'connective by', 'text "us"', 'connective until', 'figure 2027-03-01',
+    ]);
+});
 test('a block where it does not belong has no colour of its own, and one that is half typed has', () => {
     expect(colours('stock s { lengths 8\' }')).toEqual(['property lengths', 'figure 8\'']);
     expect(colours('catalogue c {\n    stock s {\n        price 1.20 USD per ft\n        section 1" x 2"')).toEqual([
@@ -33,10 +53,10 @@ test('a block where it does not belong has no colour of its own, and one that is
     ]);
 });
 // The examples below mistakes/ hold words that mean nothing.
-test.each(examplePaths().filter(path => !path.startsWith('mistakes/')))('every token of %s has a colour', path => {
-    const raw = rawOf(exampleText(path));
+test.each<readonly [string, string]>([...examplePaths().filter(path => !path.startsWith('mistakes/')).map(path => [path, exampleText(path)] as const), ['a file that uses every construct', allConstructs]])('every token of %s has a colour', (_, text) => {
+    const raw = rawOf(text);
     const coloured = new Set(highlights(raw).map(({ start }) => start));
-    const bare = raw.tokens.filter(({ tokenType, image, startOffset }) => tokenType !== raw.types.lineEnd && !/^[{},;]$/.test(image) && !coloured.has(startOffset)).map(({ image }) => image);
+    const bare = raw.tokens.filter(({ tokenType, image, startOffset }) => tokenType !== raw.types.lineEnd && !/^[{}(),;.]$/.test(image) && !coloured.has(startOffset)).map(({ image }) => image);
     expect(bare).toEqual([]);
 });
 

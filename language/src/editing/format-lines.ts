@@ -1,5 +1,6 @@
 import { endOf, type Token } from '../syntax/token-list.js';
 import { blocksIn, isBlockKind, propertiesOf } from '../vocabulary/index.js';
+import { isStatement } from '../vocabulary/statements.js';
 import type { RawFact, RawText } from './raw-facts.js';
 import { padKey } from './samples.js';
 import { lineAt, linesOf, type TextLine } from './text-lines.js';
@@ -12,8 +13,8 @@ export interface CodeLine {
     readonly comment: Token | undefined;
     /** How many blocks the line stands in; one more when it carries a fact on. */
     readonly depth: number;
-    /** `fact`: one property alone on its line; `block`: a block that opens and closes on it. Lines of one shape in a row are laid out together. */
-    readonly shape: 'fact' | 'block' | 'other' | 'blank';
+    /** `fact`: one property alone on its line; `block`: a block that opens and closes on it; `let`: a name and its value. Lines of one shape in a row are laid out together. */
+    readonly shape: 'fact' | 'block' | 'let' | 'other' | 'blank';
     /** Whether the line is left as it stands, because it could not be read. */
     readonly isFrozen: boolean;
 }
@@ -46,6 +47,7 @@ function shapeOf(tokens: readonly Token[], comment: Token | undefined, fact: Raw
     if (tokens.length === 0) return comment ? 'other' : 'blank';
     const isPlain = tokens.every(token => token.tokenType !== raw.types.openBrace && token.tokenType !== raw.types.closeBrace && token.image !== ';');
     const key = fact?.key?.image;
+    if (isPlain && key !== undefined && isStatement(fact?.scope.kind ?? '', key)) return key === 'let' ? 'let' : 'other';
     if (isPlain) return key !== undefined && tokens.length > 1 && fact?.scope.kind !== 'file' && !(isBlockKind(key) && blocksIn(fact?.scope.kind ?? '').includes(key) && !propertiesOf(fact?.scope.kind ?? '').has(key)) ? 'fact' : 'other';
     const open = tokens.findIndex(token => token.tokenType === raw.types.openBrace);
     return open > 0 && tokens.at(-1)?.tokenType === raw.types.closeBrace && tokens.filter(token => token.tokenType === raw.types.openBrace).length === 1
@@ -59,7 +61,8 @@ export type Columns = ReadonlyMap<Token, number>;
 export function alignedColumns(lines: readonly CodeLine[], raw: RawText): Columns {
     const columns = new Map<Token, number>();
     for (const run of runsOf(lines)) {
-        if (run[0]?.shape === 'block') alignBraces(run, raw, columns);
+        if (run[0]?.shape === 'block') alignAt(run, token => token.tokenType === raw.types.openBrace, columns);
+        else if (run[0]?.shape === 'let') alignAt(run, ({ image }) => image === '=', columns);
         else alignValues(run, columns);
     }
     return columns;
@@ -69,7 +72,7 @@ function runsOf(lines: readonly CodeLine[]): CodeLine[][] {
     const runs: CodeLine[][] = [];
     let before: CodeLine | undefined;
     for (const line of lines) {
-        const isLaidOut = (line.shape === 'fact' || line.shape === 'block') && !line.isFrozen;
+        const isLaidOut = (line.shape === 'fact' || line.shape === 'block' || line.shape === 'let') && !line.isFrozen;
         if (isLaidOut && before?.shape === line.shape && before.depth === line.depth && !before.isFrozen) runs.at(-1)?.push(line);
         else if (isLaidOut) runs.push([line]);
         before = line;
@@ -77,10 +80,10 @@ function runsOf(lines: readonly CodeLine[]): CodeLine[][] {
     return runs;
 }
 
-/** Braces of one-line blocks in a row stand in one column as soon as one of them has been moved out. */
-function alignBraces(run: readonly CodeLine[], raw: RawText, columns: Map<Token, number>): void {
+/** Braces of one-line blocks in a row, and the signs of names in a row, stand in one column as soon as one of them has been moved out. */
+function alignAt(run: readonly CodeLine[], isMark: (token: Token) => boolean, columns: Map<Token, number>): void {
     const heads = run.flatMap(({ tokens }) => {
-        const at = tokens.findIndex(token => token.tokenType === raw.types.openBrace);
+        const at = tokens.findIndex(isMark);
         const [key] = tokens;
         const brace = tokens[at];
         const before = tokens[at - 1];
@@ -107,8 +110,9 @@ function alignValues(run: readonly CodeLine[], columns: Map<Token, number>): voi
 
 /** What stands between two tokens of a line. */
 function gapBetween(left: Token, right: Token): string {
+    const isSign = (image: string): boolean => /^(?:[<>]=?|!?=|[*+/])$/.test(image);
     if (right.image === ';' || right.image === ',' || left.image === '(' || right.image === ')') return '';
-    if (/^[{};,]$/.test(left.image) || /^[{}]$/.test(right.image)) return ' ';
+    if (/^[{};,]$/.test(left.image) || /^[{}]$/.test(right.image) || isSign(left.image) || isSign(right.image)) return ' ';
     return endOf(left) === right.startOffset ? '' : ' ';
 }
 

@@ -15,6 +15,7 @@ import { letText, valueOfPath, valuesInSight, type SeenValue } from './names-in-
 import type { SeenJob, Sight } from './offer.js';
 import { isWordToken, type RawFact, type RawScope, type RawText } from './raw-facts.js';
 import { showFigureBoth } from './show-both.js';
+import { signatureAt } from './signature.js';
 import { headerParts } from './spot.js';
 import { propertyOfPath } from './wanted-here.js';
 
@@ -150,7 +151,12 @@ export function callHover(input: HoverInput, fact: RawFact, token: Token): Hover
     const next = fact.tokens[fact.tokens.indexOf(token) + 1];
     const parameter = next?.image === '=' ? parametersOf(series).find(({ name }) => name?.value === token.image) : undefined;
     if (parameter) return { ...at, lines: [`**parameter ${shown(parameter)}**`, describeParameter(token.image, parameter.values, unit)], more: [] };
-    return expressionHover(input, fact, token);
+    const word = expressionHover(input, fact, token);
+    if (word) return word;
+    const call = signatureAt(raw, endOf(token), sightOf(input));
+    const own = call?.active === undefined || !call.label.startsWith(`${base.image}(`) ? undefined : parametersOf(series)[call.active];
+    const figure = figureHover(input, token);
+    return own ? { ...at, lines: [`**parameter ${shown(own)}**`, describeParameter(own.name?.value ?? '', own.values, unit)], more: figure?.lines ?? [] } : figure;
 }
 
 /** A figure in both systems of units. */

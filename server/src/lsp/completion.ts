@@ -28,7 +28,8 @@ export class HotroomCompletion implements CompletionProvider {
             label: offer.label, kind: kinds[offer.kind], detail: offer.detail, sortText: String(i).padStart(4, '0'),
             ...(offer.doc !== '' && { documentation: { kind: 'markdown', value: offer.doc } }),
             filterText: offer.filter ?? (offer.kind === 'file' ? offer.text : offer.label),
-            ...(offer.leadsOn && { command: { title: 'Go on with the name', command: 'editor.action.triggerSuggest' } }),
+            // Only an editor that says it knows the command is told to ask again behind the point.
+            ...(offer.leadsOn && this.services.editing.client.asksAgain && { command: { title: 'Go on with the name', command: 'editor.action.triggerSuggest' } }),
             insertTextFormat: offer.isSnippet && useSnippets ? InsertTextFormat.Snippet : InsertTextFormat.PlainText,
             textEdit: { range: rangeIn(document.textDocument, offer.start, offer.end), newText: offer.isSnippet && !useSnippets ? offer.label : offer.text },
         }));

@@ -17,6 +17,7 @@ export class HotroomLanguageServer extends DefaultLanguageServer {
         this.client.refreshesHints = workspace?.inlayHint?.refreshSupport ?? false;
         this.client.refreshesLenses = workspace?.codeLens?.refreshSupport ?? false;
         this.client.asksForDiagnostics = wantsToAsk(params);
+        this.client.asksAgain = (params.initializationOptions as { readonly asksAgain?: unknown } | null | undefined)?.asksAgain === true;
         this.client.refreshesDiagnostics = workspace?.diagnostics?.refreshSupport ?? false;
         this.own.workspace.Imports.roots = (params.workspaceFolders ?? []).map(({ uri }) => URI.parse(uri));
         const result = await super.initialize(params);

@@ -5,13 +5,13 @@ import { highlights, type HighlightKind } from '../../../language/src/editing/hi
 import type { HotroomServerServices } from '../services.js';
 import { positionIn } from '../to-lsp.js';
 
-const types = ['keyword', 'property', 'variable', 'enumMember', 'operator', 'number', 'string', 'comment'] as const;
+const types = ['keyword', 'property', 'variable', 'enumMember', 'operator', 'number', 'string', 'comment', 'function', 'parameter', 'class'] as const;
 const modifiers = ['declaration'] as const;
 type TokenType = (typeof types)[number];
 
 const typeOf: Readonly<Record<HighlightKind, TokenType>> = {
     block: 'keyword', property: 'property', name: 'variable', reference: 'variable', choice: 'enumMember', connective: 'keyword', figure: 'number',
-    text: 'string', remark: 'comment', operator: 'operator',
+    text: 'string', remark: 'comment', operator: 'operator', statement: 'keyword', function: 'function', member: 'property', parameter: 'parameter', base: 'class', kind: 'class',
 };
 
 export class HotroomSemanticTokens implements SemanticTokenProvider {
