@@ -39,6 +39,10 @@ describe('house rules', () => {
         expect(await house('rule big { severity info; require room.inside.volume <= stove.power * 20 ft3 / 1 kW; because "house standard 9" }'))
             .toEqual([expect.stringMatching(/^info big: big: room\.inside\.volume is [\d.]+ ft3; at most 120 ft3, stove\.power \* 20 ft3 \/ 1 kW, is needed \(house standard 9\)\.$/)]);
     });
+    test('a let beside it or at the top of its file, computed names in it too', async () => {
+        expect(await house('let least = 44"\ncatalogue house {\n    let head = room.inside.height - max(bench.top)\n    rule low { require head >= least; because "house standard 7" }\n}', 'house.hotroom'))
+            .toEqual(['warning low: low: head is 43 1/4"; at least 44", least, is needed (house standard 7).']);
+    });
     test('severity is a warning unless it says otherwise', async () => { expect(await house('rule x { require 1 > 2; because "no" }')).toEqual(['warning x: x: 1; more than 2 is needed (no).']); });
 });
 

@@ -1,7 +1,7 @@
 import type { LangiumDocument } from 'langium';
 import * as ast from '../syntax/generated/ast.js';
 import { isReadingReport } from '../syntax/lexer.js';
-import { LetValues, letsIn, type PlacedLet } from './lets.js';
+import { LetValues, letsIn, namesOver, type PlacedLet } from './lets.js';
 import { noNames, type Names } from './names.js';
 import { keyOffset } from './places.js';
 import { Reading } from './reading.js';
@@ -23,7 +23,7 @@ export class DocumentText {
         this.damaged = isReadingReport(report) ? report.damaged : new Set<number>();
     }
 
-    reading(names: Names = noNames, isMuted = false): Reading { return new Reading(this.uri, this.text, names, isMuted); }
+    reading(names: Names = noNames, isMuted = false, letsOver?: (others: Names) => Names): Reading { return new Reading(this.uri, this.text, names, isMuted, letsOver); }
     /** Whether the reading found something wrong between the ends of a node. */
     isBrokenIn({ $cstNode: place }: ast.Expr): boolean {
         const report = this.document.parseResult.lexerReport;
@@ -38,5 +38,15 @@ export class DocumentText {
     /** The `let`s at the top of the file, with a reading that reports when asked to. */
     fileLets(reading: () => Reading): LetValues {
         return new LetValues(this.letsAmong(this.items, reading), (_owner, _reading, _at, work) => work());
+    }
+
+    /** The `let`s among some facts, the nearest first, over the names of whoever asks. Their mistakes are told where they stand, not by who asks. */
+    letsOver(scopes: readonly (readonly ast.Fact[])[]): (others: Names) => Names {
+        return others => {
+            const lets = scopes.map(facts => new LetValues(this.letsAmong(facts, () => muted), (_owner, _reading, _at, work) => work()));
+            const names = namesOver(lets, others);
+            const muted = this.reading(names, true);
+            return names;
+        };
     }
 }

@@ -62,7 +62,7 @@ class FileLowering {
     lower(): LoweredFile {
         const { text } = this;
         const fileLets = text.fileLets(() => reading);
-        const reading: Reading = text.reading(withUnfinished(namesOver([fileLets], noNames), [{ facts: text.items, damaged: text.damaged }]));
+        const reading: Reading = text.reading(withUnfinished(namesOver([fileLets], noNames), [{ facts: text.items, damaged: text.damaged }]), false, text.letsOver([text.items]));
         this.reportText(reading);
         const unknown = new UnknownNames(this.services);
         this.isFileWhole = !text.damaged.has(-1) && lowerUses(this.document, { items: text.items }, reading, this.services, text.damaged);
@@ -140,7 +140,7 @@ class FileLowering {
             },
         };
         const lets = new LetValues(text.letsAmong(item.body, () => own), (_owner, _reading, _at, work) => work());
-        const own: Reading = text.reading(withUnfinished(namesOver([lets], outer), [{ facts: item.body, damaged: text.damaged }, { facts: text.items, damaged: text.damaged }]));
+        const own: Reading = text.reading(withUnfinished(namesOver([lets], outer), [{ facts: item.body, damaged: text.damaged }, { facts: text.items, damaged: text.damaged }]), false, text.letsOver([item.body, text.items]));
         reportLets(item.body, own, fact => text.isDamaged(fact));
         for (const name of lets.names) lets.find(name);
         return own;

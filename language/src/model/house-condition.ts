@@ -31,7 +31,7 @@ export class HouseCondition implements Condition {
     }
 
     judge(names: Names): Judged {
-        const reading = this.reading.withNames(names, false);
+        const reading = this.reading.withNames(this.reading.letsOver?.(names) ?? names, false);
         const value = evaluateValue(this.expression, reading);
         const { expression } = this;
         const holds = value?.kind === 'flag' ? value.flag : undefined;

@@ -12,8 +12,9 @@ export class Reading {
     /**
      * @param names what expressions of this text can see
      * @param isMuted whether mistakes are left to another reading of the same text
+     * @param letsOver the `let`s in sight of this text, worked out anew over other names: for what is asked of every job
      */
-    constructor(readonly uri: string, private readonly text: string, readonly names: Names = noNames, private readonly isMuted = false) {}
+    constructor(readonly uri: string, private readonly text: string, readonly names: Names = noNames, private readonly isMuted = false, readonly letsOver?: (others: Names) => Names) {}
 
     /** The same text, seen with other names. */
     withNames(names: Names, isMuted: boolean): Reading { return new Reading(this.uri, this.text, names, isMuted); }
