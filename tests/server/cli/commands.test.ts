@@ -117,9 +117,9 @@ describe('explain', () => {
     });
     test('a misspelt rule', async () => {
         expect(await answer(['explain', 'unit-mising'])).toEqual({ code: 2, out: '', err: 'hotroom: There is no rule and no word called unit-mising. Is unit-missing meant?\n' });
-        expect((await answer(['explain', 'zzzzzzzz'])).err).toBe('hotroom: There is no rule called zzzzzzzz. hotroom explain lists the families of rules.\n');
-        expect((await answer(['explain', 'bnch'])).err).toBe('hotroom: There is no rule called bnch. Is bench meant?\n');
-        expect((await answer(['explain', 'head'])).err).toMatch(/^hotroom: There is no rule called head\. Rules with that word: .*head-clearance-too-low/);
+        expect((await answer(['explain', 'zzzzzzzz'])).err).toBe('hotroom: There is no rule and no word called zzzzzzzz. hotroom explain lists the families of rules.\n');
+        expect((await answer(['explain', 'bnch'])).err).toBe('hotroom: There is no rule and no word called bnch. Is bench meant?\n');
+        expect((await answer(['explain', 'head'])).err).toMatch(/^hotroom: There is no rule and no word called head\. Rules with that word: .*head-clearance-too-low/);
     });
 });
 

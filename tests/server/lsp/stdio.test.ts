@@ -40,7 +40,7 @@ describe('a whole session', { timeout: 60_000 }, () => {
         expect(serverInfo?.name).toBe('hotroom');
         expect(capabilities).toMatchObject({
             positionEncoding: 'utf-16', selectionRangeProvider: true, renameProvider: { prepareProvider: true }, executeCommandProvider: { commands: ['hotroom.server.cutList'] },
-            codeActionProvider: { codeActionKinds: ['quickfix', 'source.fixAll.hotroom'] }, semanticTokensProvider: { full: { delta: true }, range: true }, documentOnTypeFormattingProvider: { firstTriggerCharacter: '}' },
+            codeActionProvider: { codeActionKinds: ['quickfix', 'refactor.rewrite', 'refactor.extract', 'refactor.move', 'source.fixAll.hotroom'] }, semanticTokensProvider: { full: { delta: true }, range: true }, documentOnTypeFormattingProvider: { firstTriggerCharacter: '}' },
             workspace: { workspaceFolders: { supported: true, changeNotifications: true } },
         });
         const uri = server.uri('birch-point.hotroom');
