@@ -55,3 +55,10 @@ test('without the sight of a server the file itself is what is known', async () 
     const analysis = await analysed;
     expect(hoverAt({ raw: rawOf(text), analysis, textAt: () => '' }, text.indexOf('cottage(96'))?.lines[1]).toBe('w = 96" (≈2438.5 mm): Outside width');
 });
+test('a text cut off anywhere has hovers', async () => {
+    const analysis = await analysed;
+    for (let length = 0; length <= text.length; length += 9) {
+        const input = { raw: rawOf(text.slice(0, length)), analysis, sight: sightOfConstructs(analysis), textAt: () => '' };
+        for (const offset of [length, length - 1, length - 4]) expect(() => hoverAt(input, offset)).not.toThrow();
+    }
+});
