@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { completionsAt } from '../../language/src/editing/complete.js';
 import type { Offer } from '../../language/src/editing/offer.js';
+import { withStandardJob } from '../support/standard-job.js';
 import { analyzeText } from '../support/workspace.js';
 import { allConstructs } from './all-constructs.js';
 import { rawOf } from './sample.js';
@@ -82,5 +83,14 @@ describe('figures that were worked out', () => {
     test('sizes and places that mend a finding', async () => {
         const offers = await offersAt('room { height 86" }', 'room { height 86"; width 85 1/4"<|> }');
         expect(offers.filter(({ detail }) => detail === 'worked out').length).toBeGreaterThan(0);
+    });
+    test('places of an opening that save a panel made to measure', async () => {
+        const text = withStandardJob('door entry on front {\n    model Leaf24\n    from left 25"\n    hinge left\n}');
+        const analysis = await analyzeText(text);
+        const saving = analysis.findings.find(({ rule, at }) => rule === 'made-to-measure-avoidable' && text.slice(at.start, at.end) === 'left 25"');
+        const wanted = saving?.fixes?.map(({ edits: [edit] }) => edit?.newText) ?? [];
+        expect(wanted.length).toBeGreaterThan(0);
+        const offers = completionsAt(rawOf(text), text.indexOf('left 25"'), sightOfConstructs(analysis));
+        expect(offers.slice(0, wanted.length).map(({ label, doc }) => [label, doc])).toEqual(wanted.map(label => [label, saving?.message]));
     });
 });
