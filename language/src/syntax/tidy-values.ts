@@ -117,7 +117,7 @@ class ValueReader {
         this.range();
         const operator = this.current();
         if (!operator || !isComparison(operator) || (operator.image === '=' && this.givesName)) return;
-        if (!this.operatorWithValue(operator)) return;
+        if (!this.operatorWithValue(operator, { mayBeNegative: true })) return;
         this.range();
         const again = this.current();
         if (!again || !isComparison(again)) return;
@@ -163,9 +163,9 @@ class ValueReader {
     }
 
     /** Moves past an operator when a value follows; otherwise reports it and leaves it out. */
-    private operatorWithValue(operator: Token): boolean {
+    private operatorWithValue(operator: Token, { mayBeNegative = false } = {}): boolean {
         this.at++;
-        if (this.startsValue(this.current(), { isAfterOperator: true })) {
+        if (this.startsValue(this.current(), { isAfterOperator: !mayBeNegative })) {
             this.out.push(operator);
             return true;
         }
