@@ -1,0 +1,62 @@
+import { findDeclared } from '../facts/declared.js';
+import { isShared, propertiesOf } from '../vocabulary/index.js';
+import type { ModelValue } from '../exports/model-schema.js';
+import type { ChangeWord, Consequence } from './change.js';
+
+/** What each computed figure moves when it changes; those that parts and panels tell themselves stay on the drawing. */
+export const consequenceOfComputed: Readonly<Record<string, Consequence>> = {
+    'air.exhaust': 'approve', 'air.intake': 'approve', 'air.under_doors': 'approve',
+    'bench.build_up': 'drawing', 'bench.head_clearance': 'approve', 'bench.is_highest': 'drawing', 'bench.ledger.top': 'drawing', 'bench.legs': 'drawing', 'bench.length': 'drawing', 'bench.load_path': 'drawing',
+    'bench.lying_places': 'drawing', 'bench.pieces': 'drawing', 'bench.rise': 'drawing', 'bench.seats': 'drawing', 'bench.slat_gap': 'drawing', 'bench.slats': 'drawing', 'bench.span.rail': 'drawing',
+    'door.clear_width': 'approve', 'door.hand': 'order', 'door.hinges_needed': 'order', 'door.over_head': 'drawing', 'door.under_leaf': 'approve',
+    'heater.circuit': 'approve', 'heater.clear_positions': 'drawing', 'heater.clearance.above': 'approve', 'heater.clearance.below': 'approve', 'heater.clearance.front': 'approve', 'heater.clearance.side': 'approve',
+    'heater.conductor': 'approve', 'heater.current': 'approve', 'heater.declared_volume': 'approve', 'heater.design_current': 'approve', 'heater.device': 'approve', 'heater.effective_volume': 'approve',
+    'heater.fastening_height': 'drawing', 'heater.power': 'approve', 'heater.protective_conductor': 'approve', 'heater.run': 'approve', 'heater.sensor_band': 'approve', 'heater.stone_top': 'drawing',
+    'heater.voltage_drop': 'approve',
+    'room.*.panels': 'drawing', 'room.assembly_headroom': 'approve', 'room.ceiling_thickness': 'drawing', 'room.closing_corner': 'drawing', 'room.inside.depth': 'drawing', 'room.inside.height': 'drawing',
+    'room.inside.volume': 'approve', 'room.inside.width': 'drawing', 'room.panel_height': 'drawing', 'room.panel_mass': 'order', 'room.panels': 'drawing', 'room.wall_thickness': 'drawing',
+    'site.spare_depth': 'drawing', 'site.spare_width': 'drawing',
+    'vent.free_area': 'approve', 'vent.gross_area': 'drawing', 'vent.lower_edge': 'drawing', 'window.glass_area': 'drawing', 'window.head': 'drawing',
+};
+
+/** @param kind of the block the figure is about */
+export function computedConsequence(kind: string, path: string): Consequence {
+    const declared = findDeclared(kind, path.split('.').slice(1).join('.'));
+    return (declared && consequenceOfComputed[`${kind}.${declared.path}`]) ?? 'drawing';
+}
+
+/** Blocks that stand for something bought, and those whose facts an electrician or an authority looks at. */
+const bought: readonly string[] = ['door', 'window', 'heater', 'light', 'sensor', 'control', 'thermometer', 'sign', 'fitting', 'receptacle'];
+const approved: readonly string[] = ['circuit', 'segment', 'vent', 'control', 'sensor', 'sign', 'receptacle'];
+const approvedOfSite: readonly string[] = ['supply', 'capacity', 'ambient', 'floor'];
+/** Facts that are words for people only. */
+const isNote = (key: string): boolean => /^(note|edition|drawn_by|measured_by|measured_on|doc|species|grade)$/.test(key);
+
+/** What follows from a fact of the job; what it drags along stands in rows of its own. */
+export function givenConsequence(kind: string, path: string, value: ModelValue): Consequence {
+    // A vent is a hole in a panel.
+    if (kind === 'vent' && (value.kind === 'block' || value.kind === 'length' || /\.wall$/.test(path))) return 'cut';
+    if (value.kind === 'block') return bought.includes(kind) ? 'order' : approved.includes(kind) ? 'approve' : 'drawing';
+    const key = keyOf(path, kind);
+    if (value.kind === 'reference') return isCatalogueReference(kind, key) ? 'order' : 'drawing';
+    if (key === 'rules') return 'approve';
+    if (kind === 'site' && approvedOfSite.includes(key)) return 'approve';
+    const isPlace = value.kind === 'length' || /\.wall$/.test(path);
+    return approved.includes(kind) && !isNote(key) && (!isPlace || kind === 'segment') ? 'approve' : 'drawing';
+}
+
+/** What follows from another catalogue entry: it is bought, unless only words changed. */
+export const catalogueConsequence = (kind: string, path: string): Consequence => isNote(keyOf(path, kind)) ? 'drawing' : 'order';
+
+/** The fact a path ends in, without the piece of its value. */
+function keyOf(path: string, kind: string): string {
+    const words = path.split('.');
+    const known = propertiesOf(kind);
+    return words.slice(1).findLast(word => known.has(word)) ?? words.at(-1) ?? '';
+}
+
+const isCatalogueReference = (kind: string, key: string): boolean => propertiesOf(kind).get(key)?.property.type.refersTo?.some(isShared) === true;
+
+const onDrawing: readonly ChangeWord[] = ['moved', 're-marked', 'noted otherwise', 'renamed'];
+/** Of a part or panel: what only moved or has another mark is not cut again. */
+export const woodConsequence = (says: readonly ChangeWord[]): Consequence => says.every(word => onDrawing.includes(word)) ? 'drawing' : says.every(word => word === 'other mass' || onDrawing.includes(word)) ? 'order' : 'cut';
