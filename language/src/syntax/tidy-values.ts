@@ -1,8 +1,6 @@
-import type { SyntaxProblem } from './problem.js';
 import { propertyKinds } from './property-kinds.js';
-import { endOf, firstAtOrAfter, insertedToken, isLength, isWordLike, startOf, touches, withType, type Token, type TokenTypes } from './token-list.js';
-
-type Report = (problem: Omit<SyntaxProblem, 'damages'>) => void;
+import { endOf, insertedToken, isLength, touches, withType, type Token, type TokenTypes } from './token-list.js';
+import { ValueCursor, type Report } from './value-cursor.js';
 
 /**
  * Second pass, the values of one fact: operators have a value on both sides, commas stand between values, brackets are in balance.
@@ -18,14 +16,12 @@ export function tidyValues(key: Token, tokens: readonly Token[], types: TokenTyp
 const comparisons: ReadonlySet<string> = new Set(['=', '!=', '<', '<=', '>', '>=']);
 const isComparison = (token: Token): boolean => comparisons.has(token.image);
 
-class ValueReader {
-    private at = 0;
-    private readonly out: Token[] = [];
-    private isReported = false;
+class ValueReader extends ValueCursor {
     /** Whether the next `=` gives a `let` its value, and so compares nothing. */
     private givesName: boolean;
 
-    constructor(private readonly key: Token, private readonly tokens: readonly Token[], private readonly types: TokenTypes, private readonly report: Report) {
+    constructor(key: Token, tokens: readonly Token[], types: TokenTypes, report: Report) {
+        super(key, tokens, types, report);
         this.givesName = key.image === 'let';
     }
 
@@ -178,8 +174,9 @@ class ValueReader {
         if (sign?.image === '-') {
             this.out.push(sign);
             this.at++;
-            const figure = this.current();
-            if (figure && isLength(figure, this.types) && propertyKinds(this.key.image).takesLength && !/^[-+*/]$/.test(this.peek(1)?.image ?? '')) this.negative(sign, figure);
+            const [before, figure] = [this.tokens[this.at - 2], this.current()];
+            const isInside = before && (isComparison(before) || /^(?:\(|and|or|if|then|else)$/.test(before.image));
+            if (figure && !isInside && isLength(figure, this.types) && propertyKinds(this.key.image).takesLength && !/^[-+*/]$/.test(this.peek(1)?.image ?? '')) this.negative(sign, figure);
         }
         this.atom();
     }
@@ -291,29 +288,5 @@ class ValueReader {
         if (this.isReported) return;
         this.isReported = true;
         this.report({ id: 'negative-length', start: sign.startOffset, end: endOf(figure), message: `-${figure.image} is negative; a length of 0 or more is needed. Write it without the sign, and a distance from the side it is measured from.` });
-    }
-
-    private startsValue(token: Token | undefined, { isAfterOperator = false } = {}): boolean {
-        if (!token) return false;
-        if (token.image === '(') return true;
-        if (token.image === '-') {
-            const next = this.tokens[this.indexOf(token) + 1];
-            return next !== undefined && next.image !== '-' && !isAfterOperator && this.startsValue(next);
-        }
-        return this.isWordLike(token) || token.tokenType === this.types.text || token.tokenType === this.types.length
-            || token.tokenType === this.types.quantity || token.tokenType === this.types.number || token.tokenType === this.types.date;
-    }
-
-    private isWordLike(token: Token): boolean {
-        return isWordLike(token, this.types);
-    }
-    private indexOf(token: Token): number { return firstAtOrAfter(this.tokens, token.startOffset, startOf); }
-    private current(): Token | undefined { return this.tokens[this.at]; }
-    private peek(ahead: number): Token | undefined { return this.tokens[this.at + ahead]; }
-
-    private once(id: SyntaxProblem['id'], token: Token, message: string): void {
-        if (this.isReported) return;
-        this.isReported = true;
-        this.report({ id, start: token.startOffset, end: Math.max(endOf(token), token.startOffset + 1), message });
     }
 }
