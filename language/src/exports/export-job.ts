@@ -22,8 +22,8 @@ export const placeKey = (what: 'job' | 'block' | 'finding' | 'waiver' | 'panel' 
 export interface ExportedModel {
     readonly model: JobModel;
     readonly places: ModelPlaces;
-    /** What each finding says, by its key: in inches, as the model is. */
-    readonly messages: ReadonlyMap<string, string>;
+    /** The findings behind those of the model, by key. */
+    readonly findings: ReadonlyMap<string, ReportedFinding>;
 }
 
 /** Computed facts that repeat what the panels of a model say. */
@@ -42,9 +42,9 @@ export function exportJob({ job, results, facts, ruleSets }: Pick<JobAnalysis, '
     const given = [...factsOfBlock(job.block, 'job').filter(([path]) => path !== 'job' && path !== 'job.number' && path !== 'job.revision'), ...blocks.flatMap(([name, block]) => factsWithin(block, name))];
     const panels = panelSchedule({ job, results }).map(panel => ({ panel: exportPanel(panel), at: panel.at }));
     for (const { panel, at } of panels) if (at) places.set(placeKey('panel', panel.mark), at);
-    const messages = new Map<string, string>();
+    const behind = new Map<string, ReportedFinding>();
     const found = keyed(findings.map(finding => ({ finding, row: exportFinding(finding, job) })), ({ row }) => `${row.rule} on ${row.about}`, ({ row }) => row);
-    for (const [key, { finding }] of found) { places.set(placeKey('finding', key), finding.at); messages.set(key, finding.message); }
+    for (const [key, { finding }] of found) { places.set(placeKey('finding', key), finding.at); behind.set(key, finding); }
     const waivers = keyed(job.waivers.map(waiver => ({ waiver, row: exportWaiver(waiver, today) })), ({ row }) => row.about === undefined ? row.rule : `${row.rule} on ${row.about}`, ({ row }) => row);
     for (const [key, { waiver }] of waivers) places.set(placeKey('waiver', key), waiver.span);
     const title = job.block.title?.value;
@@ -61,7 +61,7 @@ export function exportJob({ job, results, facts, ruleSets }: Pick<JobAnalysis, '
             parts: keyed(results.parts.map(exportPart), ({ mark }) => mark, part => part).map(([mark, part]) => ({ ...part, mark })).sort((a, b) => compareMarks(a.mark, b.mark)),
             stock: exportStock(results.parts), findings: found.map(([key, { row }]) => ({ key, ...row })), waivers: waivers.map(([key, { row }]) => ({ key, ...row })),
         },
-        places, messages,
+        places, findings: behind,
     };
 }
 
