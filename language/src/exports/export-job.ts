@@ -12,12 +12,12 @@ import { jobName, isReadWhole } from '../renderings/rendered-job.js';
 import { catalogueEntries } from '../renderings/stock-offers.js';
 import { showDate } from '../rules/apply-waivers.js';
 import type { CalendarDate } from '../vocabulary/values.js';
-import { byText, factsOfBlock, factsWithin, modelLength, namedBlocks } from './given-facts.js';
-import type { JobModel, ModelFigure, ModelFinding, ModelPanel, ModelPart, ModelStock, ModelValue, ModelWaiver } from './model-schema.js';
+import { byText, factsOfBlock, factsWithin, modelLength, namedBlocks, type PlacedFact } from './given-facts.js';
+import type { JobModel, ModelFigure, ModelFinding, ModelPanel, ModelPart, ModelStock, ModelWaiver } from './model-schema.js';
 
 /** Where the rows of a model come from: collection and key of the row → its place in the text. */
 export type ModelPlaces = ReadonlyMap<string, Span>;
-export const placeKey = (what: 'job' | 'block' | 'finding' | 'waiver' | 'panel' | 'part', key: string): string => `${what} ${key}`;
+export const placeKey = (what: 'job' | 'given' | 'catalogue' | 'finding' | 'waiver' | 'panel', key: string): string => `${what} ${key}`;
 
 export interface ExportedModel {
     readonly model: JobModel;
@@ -38,8 +38,10 @@ export function exportJob({ job, results, facts, ruleSets }: Pick<JobAnalysis, '
     const places = new Map<string, Span>([[placeKey('job', jobName(job)), job.block.head]]);
     const { number, revision } = job.block.values;
     const blocks = namedBlocks(job.block.children.filter(({ kind }) => kind !== 'variant'));
-    for (const [name, block] of blocks) places.set(placeKey('block', name), block.head);
     const given = [...factsOfBlock(job.block, 'job').filter(([path]) => path !== 'job' && path !== 'job.number' && path !== 'job.revision'), ...blocks.flatMap(([name, block]) => factsWithin(block, name))];
+    const catalogue = catalogueFacts(job);
+    for (const [path, , at] of given) places.set(placeKey('given', path), at);
+    for (const [path, , at] of catalogue) places.set(placeKey('catalogue', path), at);
     const panels = panelSchedule({ job, results }).map(panel => ({ panel: exportPanel(panel), at: panel.at }));
     for (const { panel, at } of panels) if (at) places.set(placeKey('panel', panel.mark), at);
     const behind = new Map<string, ReportedFinding>();
@@ -55,7 +57,7 @@ export function exportJob({ job, results, facts, ruleSets }: Pick<JobAnalysis, '
                 ...(job.variant && { variant: job.variant.name }), isWhole: isReadWhole(job),
             },
             ruleSets: ruleSets.map(one => ({ id: one.id, title: one.title, documents: one.documents.map(document => ({ title: document.title, edition: document.edition })) })).sort((a, b) => byText(a.id, b.id)),
-            given: record(given), catalogue: record(catalogueFacts(job)),
+            given: record(given), catalogue: record(catalogue),
             computed: record(facts.under().filter(({ path }) => !isToldByPanels.test(path)).map(one => [one.path, { title: one.title, value: exportFigure(one.value) }] as const)),
             panels: panels.map(({ panel }) => panel).sort((a, b) => compareMarks(a.mark, b.mark)),
             parts: keyed(results.parts.map(exportPart), ({ mark }) => mark, part => part).map(([mark, part]) => ({ ...part, mark })).sort((a, b) => compareMarks(a.mark, b.mark)),
@@ -66,7 +68,7 @@ export function exportJob({ job, results, facts, ruleSets }: Pick<JobAnalysis, '
 }
 
 /** Members in the order of their names; of two with one name the first stays. */
-function record<T>(entries: readonly (readonly [string, T])[]): Record<string, T> {
+function record<T>(entries: readonly (readonly [string, T, ...unknown[]])[]): Record<string, T> {
     const first = new Map<string, T>();
     for (const [key, value] of entries) if (!first.has(key)) first.set(key, value);
     return Object.fromEntries([...first].sort(([a], [b]) => byText(a, b)));
@@ -79,9 +81,9 @@ function keyed<T>(rows: readonly T[], keyOf: (row: T) => string, saysOf: (row: T
 }
 
 /** Entries of catalogues the job reaches; two of one name in two catalogues are numbered by what they say. */
-function catalogueFacts(job: Job): readonly (readonly [string, ModelValue])[] {
+function catalogueFacts(job: Job): readonly PlacedFact[] {
     const entries = catalogueEntries(job).map(block => ({ name: block.name?.value ?? block.kind, block }));
-    return keyed(entries, ({ name }) => name, ({ name, block }) => factsWithin(block, name)).flatMap(([name, { block }]) => factsWithin(block, name));
+    return keyed(entries, ({ name }) => name, ({ name, block }) => factsWithin(block, name).map(([path, value]) => [path, value])).flatMap(([name, { block }]) => factsWithin(block, name));
 }
 
 function grouped<T>(rows: readonly T[], keyOf: (row: T) => string): ReadonlyMap<string, readonly T[]> {

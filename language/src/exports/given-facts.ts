@@ -1,5 +1,6 @@
 import type { Length } from '../core/length.js';
 import { showLength } from '../core/show.js';
+import type { Span } from '../core/span.js';
 import type { Block, Given, Link, LinkedLayer } from '../model/block.js';
 import { propertiesOf } from '../vocabulary/index.js';
 import type { CalendarDate, Density, LengthRange, NumberRange, Place, Price, Size, Supply, ValueKind, WallLength } from '../vocabulary/values.js';
@@ -51,21 +52,24 @@ function pieces(kind: ValueKind, given: unknown): readonly Piece[] {
     }
 }
 
+/** A fact with its path and the text that says it. */
+export type PlacedFact = readonly [path: string, value: ModelValue, at: Span];
+
 /**
  * What a block says of itself, not what stands in it.
  * @param path the block's own, such as `upper`
  */
-export function factsOfBlock(block: Block, path: string): readonly (readonly [string, ModelValue])[] {
-    const own: readonly [string, ModelValue] = [path, {
+export function factsOfBlock(block: Block, path: string): readonly PlacedFact[] {
+    const own: PlacedFact = [path, {
         kind: 'block', block: block.kind, ...(block.title && block.kind !== 'job' && { title: block.title.value }), walls: block.walls.map(({ value }) => value),
-    }];
+    }, block.head];
     const values = Object.entries<Given<unknown> | undefined>(block.values);
     const known = propertiesOf(block.kind);
     return [own, ...values.flatMap(([key, given]) => {
         const type = known.get(key)?.property.type;
         // A block that is here belongs here; what decided that is no part of the job.
         if (!type || !given || key === 'when') return [];
-        return pieces(type.kind, given.value).map(([part, value]) => [part === undefined ? `${path}.${key}` : `${path}.${key}.${part}`, value] as const);
+        return pieces(type.kind, given.value).map(([part, value]) => [part === undefined ? `${path}.${key}` : `${path}.${key}.${part}`, value, given.fact] as const);
     })];
 }
 
@@ -81,5 +85,5 @@ export function namedBlocks(blocks: readonly Block[]): readonly (readonly [strin
 }
 
 /** Every fact of a block and of the blocks in it. */
-export const factsWithin = (block: Block, path: string): readonly (readonly [string, ModelValue])[] =>
+export const factsWithin = (block: Block, path: string): readonly PlacedFact[] =>
     [...factsOfBlock(block, path), ...namedBlocks(block.children).flatMap(([name, child]) => factsWithin(child, `${path}.${name}`))];

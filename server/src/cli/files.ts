@@ -103,6 +103,11 @@ export function readMarkedText(file: string, name: string): { readonly text: str
         if (error instanceof Error && 'exitCode' in error) throw error;
         throw unreadable(`Cannot read ${shown(name)}: ${reasonOf(error)}.`);
     }
+    return textOfBytes(bytes, name);
+}
+
+/** @throws a failure for what is no UTF-8 */
+export function textOfBytes(bytes: Uint8Array, name: string): { readonly text: string; readonly mark: '' | '\ufeff' } {
     try {
         const text = new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes);
         return text.startsWith('\ufeff') ? { text: text.slice(1), mark: '\ufeff' } : { text, mark: '' };

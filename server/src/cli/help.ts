@@ -4,7 +4,7 @@ import type { Command } from './command.js';
 import { version } from './version.js';
 
 const codes = [
-    'Exit codes', '  0  nothing to report', '  1  findings at or above --fail-on, or files that are not formatted', '  2  wrong use of the command',
+    'Exit codes', '  0  nothing to report', '  1  findings at or above --fail-on, files that are not formatted,', '     or a change of meaning between what diff compares', '  2  wrong use of the command',
     '  3  a file cannot be read or written', '  4  a defect of the program',
 ];
 

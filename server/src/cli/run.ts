@@ -4,15 +4,17 @@ import { check } from './check.js';
 import type { Command } from './command.js';
 import { widthOf, type Console } from './console.js';
 import { cutlist } from './cutlist.js';
+import { diff } from './diff.js';
 import { CommandFailure, exitCodes, usageFailure, type ExitCode } from './exit-codes.js';
 import { explain } from './explain.js';
+import { exportModel } from './export.js';
 import { shown } from './files.js';
 import { fmt } from './fmt.js';
 import { commandHelp, mainHelp } from './help.js';
 import { serve } from './serve.js';
 import { version } from './version.js';
 
-export const commands: readonly Command[] = [check, cutlist, explain, fmt, serve];
+export const commands: readonly Command[] = [check, cutlist, diff, explain, exportModel, fmt, serve];
 
 /**
  * Runs one command line.

@@ -3,6 +3,8 @@ import { URI, type LangiumDocument } from 'langium';
 import { NodeFileSystem } from 'langium/node';
 import { analyze, type Analysis } from '../../../language/src/analyze.js';
 import type { ReportedFinding } from '../../../language/src/core/finding.js';
+import { jobModels, type ModelOfJob, type ModelOptions } from '../../../language/src/exports/job-models.js';
+import { lowerFile } from '../../../language/src/model/file.js';
 import type { FindingSources } from '../../../language/src/renderings/findings-text.js';
 import type { Block } from '../../../language/src/model/block.js';
 import { createHotroomServices, type HotroomServices, type HotroomSharedServices } from '../../../language/src/syntax/module.js';
@@ -20,6 +22,8 @@ export interface CheckedFile {
     readonly analysis: Analysis;
     /** Catalogues of the file and of every file it uses. */
     readonly catalogues: readonly Block<'catalogue'>[];
+    /** Its jobs as models that can be compared with others. */
+    readonly models: () => readonly ModelOfJob[];
 }
 
 export interface Workspace {
@@ -137,12 +141,16 @@ class RootFolder {
         return {
             name: this.names.get(uri) ?? uri, uri, root: this.root, analysis,
             catalogues: [...analysis.file.catalogues, ...others.flatMap(other => this.analyze(other).file.catalogues)],
+            models: () => jobModels(lowerFile(document, this.hotroom), this.optionsFor(document)),
         };
     }
 
     private analyze(document: LangiumDocument): Analysis {
+        return analyze(document, this.hotroom, this.optionsFor(document));
+    }
+    private optionsFor(document: LangiumDocument): ModelOptions & { readonly today: CalendarDate } {
         const { settings, today } = this.circumstances;
         const own = settings.of(document.uri.fsPath, this.root);
-        return analyze(document, this.hotroom, { today, ...(own && { settings: own }) });
+        return { today, ...(own && { settings: own }) };
     }
 }

@@ -1,0 +1,94 @@
+import { escapeMarkdown } from '../renderings/markdown.js';
+import { printable } from '../renderings/printable.js';
+import { hang } from '../renderings/report-text.js';
+import { showCount } from '../renderings/show-figures.js';
+import { consequences, type Change, type Consequence } from './change.js';
+import { hasChanged, nameOfJob, placeOfRow, type ComparedJob, type SideJob } from './compare-jobs.js';
+import { consequenceTitles, describeChange, type Description } from './describe-change.js';
+
+/** What two sides are called: `main`, `HEAD`, `jobs`. */
+export interface ComparedSides { readonly before: string; readonly after: string }
+
+/** One row of a report. */
+export interface ReportRow extends Description {
+    readonly change: Change;
+    /** Where it stands: on the later side, else on the earlier. */
+    readonly place?: string;
+}
+
+/** The changes of a job that is on both sides, by what they ask for. Facts of a block that came or went are told by its own row. */
+export function reportRows({ before, after, changes }: ComparedJob): readonly { readonly consequence: Consequence; readonly rows: readonly ReportRow[] }[] {
+    const whole = new Set(changes.flatMap(({ what, from, to, says }) => what === 'given' && says.some(word => word === 'added' || word === 'gone') && isBlock(to ?? from) ? [(to ?? from)?.key ?? ''] : []));
+    const isToldByBlock = ({ what, from, to }: Change): boolean => {
+        const words = (to ?? from)?.key.split('.') ?? [];
+        return (what === 'given' || what === 'computed') && (!from || !to) && words.some((_, i) => i > 0 && whole.has(words.slice(0, i).join('.')));
+    };
+    const rows = changes.filter(change => !isToldByBlock(change)).map(change => rowOf(change, before, after));
+    return consequences.flatMap(consequence => {
+        const own = rows.filter(({ change }) => change.consequence === consequence);
+        return own.length > 0 ? [{ consequence, rows: own }] : [];
+    });
+}
+const isBlock = (side: { readonly value: unknown } | undefined): boolean => typeof side?.value === 'object' && side.value !== null && 'kind' in side.value && side.value.kind === 'block';
+
+function rowOf(change: Change, before: SideJob | undefined, after: SideJob | undefined): ReportRow {
+    const on = (side: 'from' | 'to'): SideJob | undefined => side === 'from' ? before : after;
+    const place = (change.to && after && placeOfRow(change, change.to.key, after)) ?? (change.from && before && placeOfRow(change, change.from.key, before));
+    return {
+        ...describeChange(change, {
+            unit: (after ?? before)?.model.own().job.unit ?? 'in',
+            figureWords: (side, path) => { const found = on(side)?.model.own().facts.get(path); return found?.kind === 'value' && found.fact.value.kind === 'words' ? found.fact.value.words : undefined; },
+            message: (side, key) => on(side)?.model.messageOf(key),
+        }),
+        change, ...(place !== undefined && { place }),
+    };
+}
+
+const titleOf = ({ before, after }: ComparedJob): string => {
+    const [job, old] = [after ?? before, before];
+    if (!job) return '';
+    const changed = after && old ? [...(nameOfJob(old) === nameOfJob(job) ? [] : [nameOfJob(old)]), ...(old.file === job.file ? [] : [`in ${old.file}`])] : [];
+    const was = changed.length > 0 ? `, was ${changed.join(' ')}` : '';
+    return `${nameOfJob(job)} in ${job.file}${was}`;
+};
+
+function summary(jobs: readonly ComparedJob[]): string {
+    const count = (test: (job: ComparedJob) => boolean): number => jobs.filter(test).length;
+    const [added, gone, changed, same] = [count(job => !job.before), count(job => !job.after), count(job => job.before !== undefined && job.after !== undefined && hasChanged(job)), count(job => !hasChanged(job))];
+    const words = [[changed, 'changed'], [added, 'added'], [gone, 'gone'], [same, 'without a change of meaning']] as const;
+    return `${showCount(jobs.length, 'job')}: ${words.flatMap(([number, what]) => number > 0 ? [`${number} ${what}`] : []).join(', ') || 'nothing to compare'}.`;
+}
+
+/** For a terminal. */
+export function comparisonText(jobs: readonly ComparedJob[], sides: ComparedSides, width: number): string {
+    const lines = [printable(`${sides.before} → ${sides.after}`), ''];
+    for (const job of jobs.filter(hasChanged)) {
+        lines.push(printable(titleOf(job)));
+        if (!job.before) lines.push('  This job is new.');
+        if (!job.after) lines.push('  This job is gone.');
+        for (const { consequence, rows } of job.before && job.after ? reportRows(job) : []) {
+            lines.push('', `  ${consequenceTitles[consequence]}`);
+            for (const row of rows) lines.push(...hang(rowText(row), width - 4, '- ').map(line => `    ${line}`));
+        }
+        lines.push('');
+    }
+    return [...lines, summary(jobs), ''].join('\n');
+}
+
+const rowText = ({ subject, says, detail, place }: ReportRow): string => `${subject}: ${says}${detail === '' ? '' : `. ${detail}`}${place === undefined ? '' : ` (${place})`}`;
+
+/** For a pull request. */
+export function comparisonMarkdown(jobs: readonly ComparedJob[], sides: ComparedSides): string {
+    const lines = [`# ${escapeMarkdown(`${sides.before} → ${sides.after}`)}`, '', escapeMarkdown(summary(jobs)), ''];
+    for (const job of jobs.filter(hasChanged)) {
+        lines.push(`## ${escapeMarkdown(titleOf(job))}`, '');
+        if (!job.before) lines.push('This job is new.', '');
+        if (!job.after) lines.push('This job is gone.', '');
+        for (const { consequence, rows } of job.before && job.after ? reportRows(job) : []) {
+            lines.push(`### ${consequenceTitles[consequence]}`, '', '| What | How | Detail | Where |', '| --- | --- | --- | --- |');
+            for (const { subject, says, detail, place = '' } of rows) lines.push(`| ${[subject, says, detail, place].map(escapeMarkdown).join(' | ')} |`);
+            lines.push('');
+        }
+    }
+    return lines.join('\n');
+}

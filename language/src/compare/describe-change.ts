@@ -1,0 +1,116 @@
+import type { Length } from '../core/length.js';
+import { showNumber, showWritable, type LengthUnit } from '../core/show.js';
+import type { ModelFigure, ModelLength, ModelPanel, ModelPart, ModelPlainValue, ModelValue } from '../exports/model-schema.js';
+import type { Change, Consequence, Rows, Side } from './change.js';
+
+export const consequenceTitles: Readonly<Record<Consequence, string>> = { cut: 'Cut again', order: 'Order again', approve: 'Approve again', drawing: 'Drawing only' };
+
+/** A changed row for people. */
+export interface Description {
+    /** `part UPPER-SLAT-1, bench slat`. */
+    readonly subject: string;
+    /** `resized`. */
+    readonly says: string;
+    /** `length 76 1/2" → 75"`; empty when there is nothing more to say. */
+    readonly detail: string;
+}
+
+/** How lengths and words are shown. */
+export interface Showing {
+    readonly unit: LengthUnit;
+    /** A figure in words as the job's own unit has it. */
+    readonly figureWords?: (side: 'from' | 'to', path: string) => string | undefined;
+    /** What a finding says. */
+    readonly message?: (side: 'from' | 'to', key: string) => string | undefined;
+}
+
+const arrow = ' → ';
+
+export function describeChange(change: Change, showing: Showing): Description {
+    const { from, to } = change;
+    const key = to?.key ?? from?.key ?? '';
+    const keys = from && to && from.key !== to.key ? `${from.key}${arrow}${to.key}` : key;
+    const says = change.says.join(', ');
+    const length = ({ ticks }: { readonly ticks: number }): string => showWritable(ticks as Length, showing.unit);
+    switch (change.what) {
+        case 'job': return { subject: change.from?.key === 'isWhole' || key === 'isWhole' ? 'whether all of it could be read' : `its ${key}`, says, detail: sides(change, value => typeof value === 'boolean' ? value ? 'yes' : 'no' : `"${value}"`) };
+        case 'panel': return { subject: `panel ${keys}`, says, detail: members(change, panelMembers(length)) };
+        case 'part': return { subject: `part ${keys}, ${(change.to ?? change.from)?.value.part ?? ''}`, says, detail: members(change, partMembers(length)) };
+        case 'stock': return { subject: `stock ${key}`, says, detail: sides(change, ({ pieces, length: net }) => `${pieces} ${pieces === 1 ? 'piece' : 'pieces'}, ${length(net)} before waste`) };
+        case 'catalogue': case 'given': return { subject: change.what === 'catalogue' ? `catalogue ${keys}` : keys, says, detail: change.says.includes('renamed') ? '' : sides(change, value => showModelValue(value, length)) };
+        case 'rule-set': return { subject: `rule set ${key}`, says, detail: sides(change, ({ title, documents }) => `${title}: ${documents.map(one => `${one.title} ${one.edition}`).join(', ')}`) };
+        case 'finding': {
+            const figure = (value: ModelFigure): string => showFigure(value, length);
+            const message = change.to ? showing.message?.('to', change.to.key) : change.from && showing.message?.('from', change.from.key);
+            const figures = sides(change, ({ severity, measured, required, waived }) => [severity, ...(measured ? [`measured ${figure(measured)}`] : []), ...(required ? [`required ${figure(required)}`] : []), ...(waived ? [`accepted by ${waived.by} until ${waived.until}`] : [])].join(', '));
+            return { subject: `finding ${keys}`, says, detail: message === undefined ? figures : `${figures}. ${message}` };
+        }
+        case 'waiver': return { subject: `waiver ${keys}`, says, detail: sides(change, ({ because, by, until }) => `by ${by} until ${until}: ${because}`) };
+        case 'computed': {
+            const words = (side: 'from' | 'to'): string => {
+                const own = change[side];
+                if (!own) return '';
+                return own.value.value.kind === 'words' ? showing.figureWords?.(side, own.key) ?? own.value.value.words : showFigure(own.value.value, length);
+            };
+            return { subject: `${keys}, ${(change.to ?? change.from)?.value.title ?? ''}`, says, detail: change.from && change.to ? both(words('from'), words('to')) : words(change.to ? 'to' : 'from') };
+        }
+        default: return change satisfies never;
+    }
+}
+
+const both = (a: string, b: string): string => a === b ? a : `${a}${arrow}${b}`;
+const sides = <T>({ from, to }: { readonly from?: Side<T>; readonly to?: Side<T> }, show: (value: T) => string): string => from && to ? both(show(from.value), show(to.value)) : from ? show(from.value) : to ? show(to.value) : '';
+
+/** Members as `name value`; of a row on both sides those that differ. */
+function members<T extends Rows['panel'] | Rows['part']>({ from, to }: { readonly from?: Side<T>; readonly to?: Side<T> }, list: (row: T) => readonly (readonly [string, string])[]): string {
+    const [a, b] = [new Map(from ? list(from.value) : []), new Map(to ? list(to.value) : [])];
+    const names = [...new Set([...a.keys(), ...b.keys()])];
+    if (!from || !to) return names.filter(name => !notes.has(name)).map(name => `${name} ${a.get(name) ?? b.get(name) ?? ''}`).join(', ');
+    return names.filter(name => a.get(name) !== b.get(name)).map(name => `${name} ${a.get(name) ?? 'none'}${arrow}${b.get(name) ?? 'none'}`).join(', ');
+}
+const notes: ReadonlySet<string> = new Set(['measure', 'ends', 'cut', 'along the wall', 'heights']);
+
+const panelMembers = (length: (value: ModelLength) => string) => (panel: ModelPanel): readonly (readonly [string, string])[] => [
+    ['kind', panel.kind.replaceAll('_', ' ')], ['side', panel.side], ['cover', length(panel.cover)], ['overall', length(panel.overall)], ['height', length(panel.height)], ['thickness', length(panel.thickness)],
+    ['tongue', panel.tongue ?? 'none'], ...(panel.holds.length > 0 ? [['holds', panel.holds.join(' and ')] as const] : []), ['near edge', `${length(panel.place.distance)} from the ${panel.place.face} ${panel.place.measuredFrom}`],
+    ...(panel.massKg === undefined ? [] : [['mass', `${showNumber(panel.massKg, 1)} kg`] as const]),
+];
+
+const partMembers = (length: (value: ModelLength) => string) => (part: ModelPart): readonly (readonly [string, string])[] => [
+    ['count', String(part.count)], ['stock', part.stock ?? part.nominal ?? 'none named'], ['section', `${length(part.section.thickness)} x ${length(part.section.width)}`], ['length', length(part.length)],
+    ...(part.allowance ? [['allowance', length(part.allowance)] as const] : []), ['ends', part.endsDegrees.left === 0 && part.endsDegrees.right === 0 ? 'square' : `${part.endsDegrees.left}° and ${part.endsDegrees.right}°`],
+    ...(part.notches.length > 0 ? [['notches', part.notches.map(notch => `${length(notch.length)} x ${length(notch.depth)} at ${length(notch.from)} from the ${notch.measuredFrom}, ${notch.side}, for ${notch.clears}`).join(' and ')] as const] : []),
+    ['cut', part.cut], ['goes', part.goesTo],
+    ...(part.place ? [['along the wall', part.place.stretches.map(({ from, to }) => `${length(from)} to ${length(to)}`).join(' and ')] as const] : []),
+    ...(part.place?.bottom && part.place.top ? [['heights', `${length(part.place.bottom)} to ${length(part.place.top)}`] as const] : []),
+    ...(part.measure === undefined ? [] : [['measure', part.measure] as const]),
+];
+
+function showFigure(figure: ModelFigure, length: (value: { readonly ticks: number }) => string): string {
+    switch (figure.kind) {
+        case 'length': return length(figure);
+        case 'amount': return `${showNumber(figure.value, 3)} ${figure.unit}`.trimEnd();
+        case 'words': return figure.words;
+        default: return figure satisfies never;
+    }
+}
+
+function showModelValue(value: ModelValue, length: (value: { readonly ticks: number }) => string): string {
+    const plain = (one: ModelPlainValue): string => {
+        switch (one.kind) {
+            case 'length': return length(one);
+            case 'amount': return `${showNumber(one.value, 3)} ${one.unit}`.trimEnd();
+            case 'word': return one.word;
+            case 'text': return `"${one.text}"`;
+            case 'flag': return one.flag ? 'yes' : 'no';
+            case 'date': return one.date;
+            case 'reference': return one.name;
+            default: return one satisfies never;
+        }
+    };
+    switch (value.kind) {
+        case 'list': return value.items.map(plain).join(', ');
+        case 'block': return [value.block.replaceAll('_', ' '), ...(value.title === undefined ? [] : [`"${value.title}"`]), ...(value.walls.length > 0 ? [`on ${value.walls.join(', ')}`] : [])].join(' ');
+        default: return plain(value);
+    }
+}
