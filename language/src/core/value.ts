@@ -82,7 +82,7 @@ export function showValue(value: Value, unit: LengthUnit): string {
 
 function showQuantity(quantity: Quantity, unit: LengthUnit): string {
     const { dimension, value } = quantity;
-    if (Object.keys(dimension).length === 0) return showRational(value);
+    if (Object.keys(dimension).length === 0) { const short = showRational(value); return short.length <= 9 ? short : `≈${showNumber(toNumber(value), 4)}`; }
     if (sameDimension(dimension, dimensions.length)) {
         const length = toLength(quantity);
         return length === undefined ? `≈${showLength(nearestWritable(value)[unit.endsWith('m') ? 'metric' : 'inch'], unit)}` : showWritable(length, unit);

@@ -41,7 +41,8 @@ function ofKind(job: Job, kind: BlockKind, facts: FactsTree, rest: readonly stri
     const found = all.map(block => ofBlock(block, prefixOf(job, block), facts, rest));
     const at = found.findIndex(one => one.kind === 'unknown');
     const unknown = found[at] && called(kind, prefixOf(job, all[at] as Block), found[at]);
-    // One block that does not say a thing leaves the others their say: a list holds what is known.
+    // One block that does not say a thing leaves the others their say: a list holds what is known. Where none says it there is nothing to go by.
+    if (!unknown && all.length > 0 && found.every(one => one.kind === 'waits')) return { kind: 'waits' };
     return unknown ?? { kind: 'value', value: ofList(found.flatMap(one => one.kind === 'value' ? [one.value] : [])) };
 }
 

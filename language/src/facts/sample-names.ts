@@ -1,6 +1,7 @@
 import { dimensions, type Dimension } from '../core/quantity.js';
 import { rational } from '../core/rational.js';
 import { ofFlag, ofList, ofQuantity, ofText, ofWord, type Value } from '../core/value.js';
+import { parts } from '../model/given-value.js';
 import type { NameFound, Names } from '../model/names.js';
 import { blocksIn, definitionOf, isBlockKind, propertiesOf } from '../vocabulary/index.js';
 import type { ValueKind } from '../vocabulary/values.js';
@@ -15,6 +16,8 @@ const figures: Readonly<Partial<Record<ValueKind | DeclaredFact['is'], Value>>> 
     place: one(dimensions.length, 'in'), 'centre-place': one(dimensions.length, 'in'), reference: ofWord('name'), references: ofList([ofWord('name')]), date: { kind: 'date', date: '2026-01-01' },
 };
 
+const pieceValues: Readonly<Partial<Record<ValueKind, Value>>> = { size: one(dimensions.length, 'in'), 'length-range': one(dimensions.length, 'in'), 'volume-range': one(dimensions.volume, 'ft3'), layer: one(dimensions.length, 'in'), 'wall-lengths': one(dimensions.length, 'in') };
+
 /**
  * Names as any job could have them, each with a value of the right kind: a house rule can be read with them before there is a job, so that a name that
  * does not exist or a sum of unlike things is told at the rule's own text.
@@ -22,7 +25,8 @@ const figures: Readonly<Partial<Record<ValueKind | DeclaredFact['is'], Value>>> 
 export const sampleNames = (each: string | undefined): Names => ({
     find([first, ...rest]): NameFound {
         if (first === undefined) return { kind: 'unknown', known: [] };
-        if (!isBlockKind(first) || !blocksIn('job').includes(first)) {
+        if (isBlockKind(first) && !blocksIn('job').includes(first)) return { kind: 'unknown', known: [...blocksIn('job'), 'air'] };
+        if (!isBlockKind(first)) {
             if (first === 'air') return underKind('air', rest);
             // The name of one block of some job, such as upper.
             return rest.length > 0 ? { kind: 'waits' } : { kind: 'unknown', known: [...blocksIn('job'), 'air'] };
@@ -43,7 +47,16 @@ function underKind(kind: string, path: readonly string[]): NameFound {
     const property = propertiesOf(kind).get(key)?.property;
     if (property) {
         const [refersTo] = property.type.refersTo ?? [];
-        if (rest.length > 0) return refersTo !== undefined && property.type.kind === 'reference' ? underKind(refersTo, rest) : { kind: 'waits' };
+        if (rest.length > 0 && refersTo !== undefined && property.type.kind === 'reference') {
+            const found = underKind(refersTo, rest);
+            return found.kind === 'unknown' ? { kind: 'unknown', known: found.known.map(name => name.replace(`${refersTo}.`, `${kind}.${key}.`)) } : found;
+        }
+        const pieces = parts[property.type.kind];
+        if (pieces) {
+            const value = rest.length === 1 && pieces.includes(rest[0] ?? '') ? pieceValues[property.type.kind] : undefined;
+            return value ? { kind: 'value', value } : { kind: 'unknown', known: pieces.map(piece => `${kind}.${key}.${piece}`) };
+        }
+        if (rest.length > 0) return { kind: 'waits' };
         const value = figures[property.type.kind];
         return value ? { kind: 'value', value } : { kind: 'waits' };
     }

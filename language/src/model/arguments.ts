@@ -15,11 +15,16 @@ export type Arguments = ReadonlyMap<string, Value | undefined>;
 /** The parameters of a series, in the order written. */
 export const parametersOf = (series: Block): readonly Block<'parameter'>[] => series.children.filter(child => isKind(child, 'parameter'));
 
-/** The words a parameter may stand for, as its text lists them; nothing when it takes any, or something else than words. */
-export function wordsAmong(facts: readonly ast.Fact[], name: string): readonly string[] | undefined {
+/**
+ * The words a parameter may stand for, as its text lists them; nothing when it takes any, or something else than words, or when the list is not whole:
+ * what is missing from it may be the very word that is asked for.
+ */
+export function wordsAmong(facts: readonly ast.Fact[], name: string, isDamaged: (fact: ast.Fact) => boolean): readonly string[] | undefined {
     const parameter = facts.find(fact => fact.key === 'parameter' && nameOf(fact) === name);
-    const words = parameter?.body.find(({ key }) => key === 'one_of')?.phrases.map(({ terms: [word] }) => ast.isWord(word) ? word.ref.$refText : undefined);
-    return words?.every(word => word !== undefined) ? words : undefined;
+    const list = parameter?.body.find(({ key }) => key === 'one_of');
+    if (!list || isDamaged(list)) return undefined;
+    const words = list.phrases.map(({ terms: [word, ...more] }) => ast.isWord(word) && more.length === 0 ? word.ref.$refText : undefined);
+    return words.every(word => word !== undefined) ? words : undefined;
 }
 
 /** How a series is called, for messages: `cottage(w, d, side)`. */

@@ -7,6 +7,7 @@ import { ofFlag, ofList, ofQuantity, ofText, ofWord, sameValue, valueWords, type
 import * as ast from '../syntax/generated/ast.js';
 import { textOf } from '../syntax/words.js';
 import { functions, isFunction } from './functions.js';
+import { listNames } from './list-names.js';
 import type { Reading } from './reading.js';
 
 /**
@@ -30,8 +31,12 @@ export function evaluateValue(expression: ast.Expr | undefined, reading: Reading
             return quantity && ofQuantity({ ...quantity, value: { n: -quantity.value.n, d: quantity.value.d } });
         });
         case 'Binary': return over([evaluateValue(expression.left, reading), evaluateValue(expression.right, reading)], ([left, right]) => binary(left, right, expression, reading));
-        case 'Comparison': return isNeverSo(expression, reading) ? undefined : over([evaluateValue(expression.left, reading), evaluateOrWord(expression.right, reading)], ([left, right]) => compare(left, right, expression, reading));
-        case 'Logic': return over([evaluateValue(expression.left, reading), evaluateValue(expression.right, reading)], ([left, right]) => {
+        case 'Comparison': {
+            if (isNeverSo(expression, reading)) return undefined;
+            const [left, right] = sidesOf(expression, reading);
+            return over([left, right], ([one, other]) => compare(one, other, expression, reading));
+        }
+        case 'Logic': return settled(expression, reading) ?? over([evaluateValue(expression.left, reading), evaluateValue(expression.right, reading)], ([left, right]) => {
             const [a, b] = [flagOf(left, expression.left, reading), flagOf(right, expression.right, reading)];
             return a === undefined || b === undefined ? undefined : ofFlag(expression.operator === 'and' ? a && b : a || b);
         });
@@ -43,6 +48,21 @@ export function evaluateValue(expression: ast.Expr | undefined, reading: Reading
             return undefined;
         default: return expression satisfies never;
     }
+}
+
+/** Both sides of a comparison. A word that names nothing stands for itself beside words; beside a figure it is a name nothing answers to. */
+export function sidesOf({ left, right }: ast.Comparison, reading: Reading): readonly [Value | undefined, Value | undefined] {
+    const first = evaluateValue(left, reading);
+    const isFigure = first !== undefined && (first.kind === 'list' ? first.items : [first]).some(({ kind }) => kind === 'quantity');
+    return [first, isFigure ? evaluateValue(right, reading) : evaluateOrWord(right, reading)];
+}
+
+/** What `and` and `or` come to where one side decides alone, whatever the other waits for. */
+function settled({ left, operator, right }: ast.Logic, reading: Reading): Value | undefined {
+    const decides = operator === 'or';
+    const quiet = reading.withNames(reading.names, true);
+    const values = [left, right].map(side => evaluateValue(side, quiet));
+    return values.some(value => value === undefined) && values.some(value => value?.kind === 'flag' && value.flag === decides) ? ofFlag(decides) : undefined;
 }
 
 /** The same, where a single word that names nothing stands for itself: a choice, a wall. */
@@ -98,6 +118,7 @@ function named(word: ast.Word, reading: Reading): Value | undefined {
             const nearestFirst = rest.length > 0 ? nearestName(first, found.known.filter(name => !name.includes('.'))) : undefined;
             const nearest = nearestName(written, found.known) ?? (nearestFirst !== undefined && nearestFirst !== first ? [nearestFirst, ...rest].join('.') : undefined);
             const help = nearest ? `Is ${nearest} meant?`
+                : rest.length > 0 && found.known.length > 0 ? listNames(written, found.known)
                 : found.known.length > 0 && found.known.length <= 12 ? `Names here are ${showList(found.known)}.`
                 : isFunction(written) ? `${written} is a function and is followed by its values in brackets: ${functions[written]?.written ?? ''}.`
                 : 'A figure with its unit stands here, such as 34 3/4", or a name given by let.';

@@ -132,7 +132,7 @@ class FileLowering {
     private namesFor(item: ast.Fact, file: Reading): Reading {
         const { text } = this;
         const parameters = new Set(item.body.filter(fact => fact.key === 'parameter').map(nameOf));
-        const parameter = (name: string): NameFound => { const among = wordsAmong(item.body, name); return { kind: 'waits', ...(among && { among }) }; };
+        const parameter = (name: string): NameFound => { const among = wordsAmong(item.body, name, fact => text.isDamaged(fact)); return { kind: 'waits', ...(among && { among }) }; };
         const outer: Names = {
             find(path) {
                 const found = file.names.find(path);

@@ -1,6 +1,10 @@
 import type { Length } from '../core/length.js';
-import { ofAmount, ofFlag, ofLength, ofList, ofText, ofWord, type Value } from '../core/value.js';
+import { walls } from '../core/geometry.js';
+import { parseLiteral } from '../core/literal.js';
+import { dimensions, sameDimension } from '../core/quantity.js';
+import { ofQuantity, ofAmount, ofFlag, ofLength, ofList, ofText, ofWord, type Value } from '../core/value.js';
 import type { CalendarDate, Density, LengthRange, NumberRange, Place, Price, Size, Supply, ValueKind, WallLength } from '../vocabulary/values.js';
+import type { Property } from '../vocabulary/block.js';
 import { propertiesOf } from '../vocabulary/index.js';
 import type { Block, Given, Link, LinkedLayer } from './block.js';
 
@@ -55,11 +59,33 @@ export function givenIn(block: Block, path: readonly string[]): GivenFound {
     if (child) return givenIn(child, rest);
     const known = propertiesOf(block.kind).get(key);
     if (!known) return { kind: 'unknown', known: [...propertiesOf(block.kind).keys()] };
-    const given = (block.values as Readonly<Record<string, Given<unknown>>>)[known.key];
-    if (!given) return { kind: 'absent' };
     const { kind } = known.property.type;
-    if (kind === 'reference' && rest.length > 0) { const linked = (given.value as Link).block; return linked ? givenIn(linked, rest) : { kind: 'absent' }; }
-    if (kind === 'layer' && rest[0] !== 'thickness') { const { of } = given.value as LinkedLayer<never>; return rest.length === 0 ? { kind: 'value', value: ofWord((of as Link).name) } : (of as Link).block ? givenIn((of as Link).block as Block, rest) : { kind: 'absent' }; }
+    const given = (block.values as Readonly<Record<string, Given<unknown>>>)[known.key];
+    if (!given) {
+        const otherwise = rest.length === 0 && !block.written.has(known.key) ? defaultOf(known.property) : undefined;
+        return otherwise ? { kind: 'value', value: otherwise } : { kind: 'absent' };
+    }
+    if (kind === 'reference' && rest.length > 0) { const linked = (given.value as Link).block; return linked ? below(key, givenIn(linked, rest)) : { kind: 'absent' }; }
+    if (kind === 'layer' && rest[0] !== 'thickness') { const { of } = given.value as LinkedLayer<never>; return rest.length === 0 ? { kind: 'value', value: ofWord((of as Link).name) } : (of as Link).block ? below(key, givenIn((of as Link).block as Block, rest)) : { kind: 'absent' }; }
     const value = rest.length <= 1 ? givenValue(kind, given.value, rest[0]) : undefined;
-    return value ? { kind: 'value', value } : { kind: 'unknown', known: [] };
+    return value ? { kind: 'value', value } : { kind: 'unknown', known: (parts[kind] ?? []).map(part => `${key}.${part}`) };
+}
+
+/** Names to choose from below a reference are called by the way that leads there. */
+const below = (key: string, found: GivenFound): GivenFound => found.kind === 'unknown' ? { kind: 'unknown', known: found.known.map(name => `${key}.${name}`) } : found;
+
+/** Pieces of values that cannot be named as a whole. */
+export const parts: Readonly<Partial<Record<ValueKind, readonly string[]>>> = {
+    size: ['width', 'height'], 'length-range': ['from', 'to'], 'volume-range': ['from', 'to'], layer: ['thickness'], supply: ['volts', 'phases'], 'wall-lengths': walls,
+};
+
+/** What holds without a fact, where the vocabulary says it in a word or a figure of the fact's own kind. */
+function defaultOf({ type, otherwise }: Property): Value | undefined {
+    if (otherwise === undefined) return undefined;
+    switch (type.kind) {
+        case 'flag': return otherwise === 'no' || otherwise === 'yes' ? ofFlag(otherwise === 'yes') : undefined;
+        case 'choice': return type.choices?.includes(otherwise) ? ofWord(otherwise) : undefined;
+        case 'length': { const quantity = parseLiteral(otherwise); return quantity && sameDimension(quantity.dimension, dimensions.length) ? ofQuantity(quantity) : undefined; }
+        default: return undefined;
+    }
 }

@@ -3,7 +3,8 @@ import { showValue, type Value } from '../core/value.js';
 import type { LengthUnit } from '../core/show.js';
 import * as ast from '../syntax/generated/ast.js';
 import type { Condition } from '../vocabulary/values.js';
-import { evaluateValue } from './evaluate.js';
+import { definitionOf, isBlockKind } from '../vocabulary/index.js';
+import { evaluateValue, sidesOf } from './evaluate.js';
 import type { Names } from './names.js';
 import type { LanguageFinding, Reading } from './reading.js';
 
@@ -31,18 +32,26 @@ export class HouseCondition implements Condition {
     }
 
     judge(names: Names): Judged {
-        const reading = this.reading.withNames(this.reading.letsOver?.(names) ?? names, false);
+        const seen = this.reading.letsOver?.(names) ?? names;
+        const reading = this.reading.withNames(seen, false);
         const value = evaluateValue(this.expression, reading);
         const { expression } = this;
         const holds = value?.kind === 'flag' ? value.flag : undefined;
-        if (value && value.kind !== 'flag') reading.report('value-of-another-kind', expression, `${this.text} is no condition. A comparison stands here, such as bench.top <= 40".`);
-        const sides = ast.isComparison(expression) && value ? this.sidesOf(expression, reading) : undefined;
+        if (value?.kind === 'list') reading.report('value-of-another-kind', expression, `${this.text} speaks of all at once and gives a list. Write ${this.listed ? `each ${this.listed} in the rule, ` : ''}all(${this.text}) or any(${this.text}).`);
+        else if (value && value.kind !== 'flag') reading.report('value-of-another-kind', expression, `${this.text} is no condition. A comparison stands here, such as bench.top <= 40".`);
+        const sides = ast.isComparison(expression) && value ? this.shownSides(expression, seen) : undefined;
         return { holds, mistakes: reading.findings, ...(sides && { sides }) };
     }
 
-    private sidesOf(expression: ast.Comparison, reading: Reading): Judged['sides'] {
-        const [left, right] = [expression.left, expression.right].map(side => { const value = evaluateValue(side, reading); return value && { text: reading.textOf(side), value }; });
-        return left && right && { left, operator: expression.operator, right };
+    /** The kind the condition speaks of as a whole, when there is one. */
+    private get listed(): string | undefined { return this.paths.map(([first]) => first).find(first => first !== undefined && isBlockKind(first) && definitionOf(first).isRepeatable); }
+
+    private shownSides(expression: ast.Comparison, names: Names): Judged['sides'] {
+        const quiet = this.reading.withNames(names, true);
+        const [left, right] = sidesOf(expression, quiet);
+        // Two figures of one kind are shown in one unit.
+        const alike = left?.kind === 'quantity' && right?.kind === 'quantity' ? { ...right, quantity: { ...right.quantity, unit: left.quantity.unit } } : right;
+        return left && alike && { left: { text: quiet.textOf(expression.left), value: left }, operator: expression.operator, right: { text: quiet.textOf(expression.right), value: alike } };
     }
 }
 

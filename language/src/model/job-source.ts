@@ -73,7 +73,7 @@ export class JobSource {
             const ofFile = text.reading(namesOver([fileLets], computed), true);
             const among = [...texts.slice(0, i + 1).map(({ fact, text: its }) => ({ facts: fact.body, damaged: its.damaged })), { facts: text.items, damaged: text.damaged }];
             const isOpen = texts.some(({ fact, base }) => base ? base.word.ref.ref === undefined : fact.phrases[0]?.terms.some(term => ast.isCall(term) || (ast.isWord(term) && term.ref.$refText === 'is')) === true);
-            readings.push(text.reading(withUnfinished(namesOver([lets], parameterNames(parameters, texts.map(({ fact }) => fact), i, namesOver([fileLets], computed))), among, isOpen), i !== own));
+            readings.push(text.reading(withUnfinished(namesOver([lets], parameterNames(parameters, texts, i, namesOver([fileLets], computed))), among, isOpen), i !== own));
         }
         const reading = readings[own] as Reading;
         for (let i = own; i > 0; i--) {
@@ -165,14 +165,15 @@ export class JobSource {
 const isJobFact = (node: unknown): node is ast.Fact => typeof node === 'object' && node !== null && 'key' in node && (node.key === 'job' || node.key === 'series');
 
 /** Parameters a text can see: its own and those of what it is made from. */
-const parameterNames = (parameters: readonly (Arguments | undefined)[], series: readonly ast.Fact[], index: number, others: Names): Names => ({
+const parameterNames = (parameters: readonly (Arguments | undefined)[], texts: readonly JobText[], index: number, others: Names): Names => ({
     find(path) {
         const [name] = path;
         if (path.length === 1 && name !== undefined) for (let i = index; i >= 0; i--) {
             const values = parameters[i];
             if (!values?.has(name)) continue;
             const value = values.get(name);
-            const among = wordsAmong(series[i]?.body ?? [], name);
+            const series = texts[i];
+            const among = series && wordsAmong(series.fact.body, name, fact => series.text.isDamaged(fact));
             return { ...(value ? { kind: 'value', value } : { kind: 'waits' }), ...(among && { among }) };
         }
         const found = others.find(path);

@@ -47,11 +47,14 @@ function judgeRule(rule: Block<'rule'>, job: Job, facts: FactsTree): readonly Re
         for (const mistake of judged.mistakes) mistakes.set(`${mistake.at.start} ${mistake.message}`, { ...mistake, severity: 'error' });
         return judged;
     };
+    const unasked: { readonly thing: Block | undefined; readonly why: string }[] = [];
     for (const thing of things) {
-        const names: Names = { find: path => lookUp(job, facts, path, thing) };
-        if (when?.value instanceof HouseCondition && judge(when.value, names).holds !== true) continue;
-        const judged = judge(condition, names);
-        if (judged.holds !== false) continue;
+        const lacking: string[] = [];
+        const names: Names = { find: path => { const found = lookUp(job, facts, path, thing); if (found.kind !== 'value' && path.length > 1) lacking.push(path.join('.')); return found; } };
+        const applies = when?.value instanceof HouseCondition ? judge(when.value, names).holds : true;
+        const judged = applies === true ? judge(condition, names) : undefined;
+        if (applies === undefined || (judged && judged.holds === undefined)) unasked.push({ thing, why: lacking[0] === undefined ? '' : `: ${lacking[0]} has no value there` });
+        if (judged?.holds !== false) continue;
         findings.push({
             rule: rule.name.value, severity: severity?.value ?? 'warning',
             at: placeOf(condition, job, thing), message: message(rule, condition, judged, thing, because.value, job.unit),
@@ -60,7 +63,17 @@ function judgeRule(rule: Block<'rule'>, job: Job, facts: FactsTree): readonly Re
             related: [{ at: rule.head, message: `House rule${rule.title ? `: ${rule.title.value}` : ` ${rule.name.value}`}.` }],
         });
     }
-    return [...findings, ...[...mistakes.values()].filter(({ at }) => at.uri === job.block.span.uri)];
+    const own = [...mistakes.values()].filter(({ at }) => at.uri === job.block.span.uri);
+    const [first, ...others] = job.isWhole && own.length === 0 ? unasked : [];
+    if (first) {
+        const of = first.thing ? ` of ${showBlock(first.thing)}${others.length > 0 ? ` and ${others.length} more` : ''}` : '';
+        findings.push({
+            rule: rule.name.value, severity: 'info', at: (first.thing ?? job.block).head, citation: { kind: 'house', text: because.value }, subject: first.thing?.name?.value ?? first.thing?.kind ?? 'room',
+            message: `House rule ${rule.name.value} could not be asked${of}${first.why}. Write what it needs, or say in the rule by when where it is asked.`,
+            related: [{ at: rule.head, message: 'The house rule is here.' }],
+        });
+    }
+    return [...findings, ...own];
 }
 
 const demands: Readonly<Record<string, string>> = { '>=': 'at least ', '>': 'more than ', '<=': 'at most ', '<': 'less than ', '=': '', '!=': 'anything but ' };
