@@ -60,8 +60,8 @@ export function release(document: LangiumDocument, services: HotroomServices): v
 /** A mistake in a text that several jobs share, a series or a house rule, is one mistake: the first job that meets it tells it. */
 function notToldYet(): (finding: ReportedFinding) => boolean {
     const told = new Set<string>();
-    return ({ rule, at, message }) => {
-        const key = [rule, at.uri, at.start, at.end, message].join('\0');
+    return ({ rule, at, origin = at, message }) => {
+        const key = [rule, origin.uri, origin.start, origin.end, message].join('\0');
         const isNew = !isLanguageRule(rule) || !told.has(key);
         told.add(key);
         return isNew;

@@ -56,6 +56,15 @@ test('a value of a series is not compared with a word it never is, in the series
     const { findings } = await analyzeText(`${text}job a is s(corner) {\n    sign low on front { says bathing; stands outside; when layout != strait }\n}\n`, { rules: [] });
     expect(findings.map(({ message }) => message)).toEqual(['layout is never cornr: it is straight or corner. Is corner meant?', 'layout is never strait: it is straight or corner. Is straight meant?']);
 });
+test.each([
+    ['a comma is missing', 'straight corner, lounge', ['part-not-expected']], ['the other comma is missing', 'straight, corner lounge', ['part-not-expected']],
+    ['the last word is missing', 'straight, corner,', ['value-missing']], ['the first word is missing', ', corner, lounge', ['value-missing']],
+])('nor are words missed while the list of them is not whole: %s', async (_, list, expected) => {
+    const signs = ['straight', 'corner', 'lounge'].map(word => `sign ${word} on front { says bathing; stands outside; when layout = ${word} }`).join('\n');
+    const text = withStandardJob(`parameter layout { takes word; one_of ${list} }\n${signs}`).replace('job standard "Standard job" {', 'series s {');
+    const { findings } = await analyzeText(`${text}job a is s(corner) {\n    sign low on front { says bathing; stands outside; when layout != lounge }\n}\n`, { rules: [] });
+    expect(findings.map(({ rule }) => rule)).toEqual(expected);
+});
 test('a misspelt branch is told at the branch, and only when it counts', async () => {
     const source = withStandardJob(`
         door entry on front {

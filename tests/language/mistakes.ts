@@ -287,12 +287,12 @@ export const mistakes: Readonly<Record<string, { readonly text: string; readonly
     'nothing-to-override': { text: `
         series cottage {
             rules us_dwelling
-            bench upper on back { top 37" }
+            light lamp on left { height 66" }
         }
         job one is cottage {
-            bench uper { top 38" }
-        //  ^^^^^^^^^^ 💡 error: There is no bench uper to say this of. Is upper meant? A bench of its own needs its wall: bench uper on back { … }.
-        }`, fixed: 'bench upper { top 38" }' },
+            light lmp { height 60" }
+        //  ^^^^^^^^^ 💡 error: There is no light lmp to say this of. Is lamp meant? A light of its own needs its wall: light lmp on back { … }.
+        }`, fixed: 'light lamp { height 60" }' },
     'made-from-itself': { text: `
         series a is b { rules us_dwelling }
         series b is a { rules us_dwelling }

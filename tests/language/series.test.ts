@@ -79,6 +79,24 @@ describe('where findings stand', () => {
         const text = seriesOf('job one is cottage\njob two is cottage', 'sign rules on front { says bathing; stnds outside }');
         expect(errors(await analyzeText(text))).toEqual([expect.stringContaining('‘stnds’ is not known in a sign. Is stands meant?')]);
     });
+    test.each([
+        ['a fact nobody gives', 'bench upper on back { build Slatted; top 37" }', 'Bench upper lacks depth: a length, such as 34 3/4" or 885 mm.'],
+        ['a name that means nothing in the job', 'bench lower on back { build Slatted; top uper.top - 19"; depth 16" }', 'Nothing is called ‘uper.top’ here. Is upper.top meant?'],
+        ['a misspelt fact of another block', 'let aisle = room.inside.dept - 30"', 'Nothing is called ‘room.inside.dept’ here. Is room.inside.depth meant?'],
+    ])('%s is told at the job, with its place in the series', async (_what, more, message) => {
+        const text = seriesOf('job one is cottage(84")', more);
+        const found = (await analyzeText(text)).findings.filter(({ severity }) => severity === 'error');
+        expect(found.map(finding => finding.message)).toEqual([message]);
+        expect(found.map(({ at }) => text.slice(at.start, at.end))).toEqual(['cottage(84")']);
+        expect(found[0]?.related?.[0]?.message).toBe('It is written here, in series cottage.');
+    });
+    test('for all jobs made from it at once', async () => {
+        const text = seriesOf('job one is cottage(84")\njob two is cottage(90")', 'bench upper on back { build Slatted; top 37" }');
+        expect(errors(await analyzeText(text))).toEqual(['Bench upper lacks depth: a length, such as 34 3/4" or 885 mm.']);
+    });
+    test('what a job gives itself is not missing', async () => {
+        expect(errors(await analyzeText(seriesOf('job one is cottage(84") { bench upper { depth 20" } }', 'bench upper on back { build Slatted; top 37" }')))).toEqual([]);
+    });
     test('an unknown series is one mistake', async () => {
         const text = seriesOf('job one is cotage(84")');
         expect(errors(await analyzeText(text))).toEqual([expect.stringContaining('There is no series called cotage. Is cottage meant?')]);

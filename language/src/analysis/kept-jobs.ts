@@ -153,6 +153,7 @@ function moveFinding(finding: ReportedFinding, move: (span: Span) => Span): Repo
         ...finding, at: move(finding.at),
         ...(finding.related && { related: finding.related.map(one => ({ ...one, at: move(one.at) })) }),
         ...(finding.fixes && { fixes: finding.fixes.map(fix) }),
+        ...(finding.origin && { origin: move(finding.origin) }),
         ...(finding.waived && { waived: { ...finding.waived, at: move(finding.waived.at) } }),
     };
 }

@@ -30,6 +30,8 @@ export interface Finding {
     /** Path in the facts tree of what is measured, such as `stove` or `upper.head_clearance`. */
     readonly subject?: string;
     readonly related?: readonly Related[];
+    /** Where it really stands, when it is told elsewhere: in the text of a series that several jobs share. */
+    readonly origin?: Span;
     readonly fixes?: readonly Fix[];
     /** When one finding of a rule is less (or more) grave than the rule's usual. */
     readonly severity?: Severity;

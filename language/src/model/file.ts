@@ -177,6 +177,7 @@ class FileLowering {
         return {
             textOf: fact => { const home = AstUtils.getDocument(fact); return home === this.document ? this.text : new DocumentText(home); },
             blockOf: fact => this.blockAnywhere(fact),
+            findingsOf: fact => lowerFile(AstUtils.getDocument(fact), this.services).findings,
             factNamed: (word, name) => this.factNamed(word, name),
             entryLayers: fact => this.layersBelow(fact),
             unknownNames: () => {

@@ -21,6 +21,8 @@ export interface JobSurroundings {
     readonly textOf: (fact: ast.Fact) => DocumentText;
     /** The block a fact of any file became in its own file. */
     readonly blockOf: (fact: ast.Fact) => Block | undefined;
+    /** What the file of a fact is told of its own text. */
+    readonly findingsOf: (fact: ast.Fact) => readonly LanguageFinding[];
     /** The fact of a kind that a name means, seen from a word. */
     readonly factNamed: (word: ast.Word, name: string) => ast.Fact | undefined;
     /** The layers of a catalogue entry made from another. */
@@ -68,12 +70,12 @@ export class JobSource {
         const lets = new LetValues(
             new Map(texts.flatMap(({ fact, text }, i): [string, PlacedLet][] => [...text.letsAmong(fact.body, () => readings[i] ?? text.reading())])),
             (owner, reading, at, work) => computed.asking(owner, reading.spanOf(at), work), name => { computed.noteLet(name); });
-        for (const [i, { text }] of texts.entries()) {
+        for (const [i, { fact, text }] of texts.entries()) {
             const fileLets: LetValues = text.fileLets(() => ofFile);
             const ofFile = text.reading(namesOver([fileLets], computed), true);
             const among = [...texts.slice(0, i + 1).map(({ fact, text: its }) => ({ facts: fact.body, damaged: its.damaged })), { facts: text.items, damaged: text.damaged }];
             const isOpen = texts.some(({ fact, base }) => base ? base.word.ref.ref === undefined : fact.phrases[0]?.terms.some(term => ast.isCall(term) || (ast.isWord(term) && term.ref.$refText === 'is')) === true);
-            readings.push(text.reading(withUnfinished(namesOver([lets], parameterNames(parameters, texts, i, namesOver([fileLets], computed))), among, isOpen), i !== own));
+            readings.push(text.reading(withUnfinished(namesOver([lets], parameterNames(parameters, texts, i, namesOver([fileLets], computed))), among, isOpen), i !== own && fact.key !== 'series'));
         }
         const reading = readings[own] as Reading;
         for (let i = own; i > 0; i--) {
@@ -100,9 +102,27 @@ export class JobSource {
         for (const { fact, text } of texts) for (const name of text.letsAmong(fact.body, () => reading).keys()) lets.find(name);
         const waivers = texts.flatMap(({ fact, text }, i) => fact.key === 'series' ? [] : readWaivers(fact.body, readings[i] as Reading, one => text.isDamaged(one)));
         unknown.report(reading);
+        this.reportOfSeries(texts, readings, reading);
         const named = this.variant ? this.named(block) : block;
         const job = toJob(isUnmade ? { ...named, isWhole: false } : named, waivers, this.defaults.units);
         return { job: this.variant ? { ...job, variant: { name: nameOf(this.variant) ?? 'variant' } } : job, names: reading.names, findings: reading.findings };
+    }
+
+    /**
+     * What only shows in a job made from a series: a fact that is missing although the job does not give it, a name that means nothing in this job, a value
+     * that comes out wrong. It stands where the job says what it is made from. What the series' own file tells already is not told again.
+     */
+    private reportOfSeries(texts: readonly JobText[], readings: readonly Reading[], own: Reading): void {
+        const term = texts.findLast(({ base }) => base)?.base?.term;
+        if (!term) return;
+        for (const [i, { fact }] of texts.entries()) {
+            if (fact.key !== 'series' || readings[i] === own) continue;
+            const told = this.around.findingsOf(fact);
+            for (const { rule, at, message, related = [] } of readings[i]?.findings ?? []) {
+                if (told.some(other => other.rule === rule && other.at.start === at.start && other.at.end === at.end)) continue;
+                own.report(rule, own.spanOf(term), message, { origin: at, related: [{ at, message: `It is written here, in series ${nameOf(fact) ?? ''}.` }, ...related] });
+            }
+        }
     }
 
     /** A variant goes by the name of its job and its own. */

@@ -19,7 +19,7 @@ export class Reading {
     /** The same text, seen with other names. */
     withNames(names: Names, isMuted: boolean): Reading { return new Reading(this.uri, this.text, names, isMuted); }
 
-    report(rule: LanguageRuleId, at: AstNode | Span, message: string, more: Partial<Pick<Finding, 'related' | 'fixes' | 'severity'>> = {}): void {
+    report(rule: LanguageRuleId, at: AstNode | Span, message: string, more: Partial<Pick<Finding, 'related' | 'fixes' | 'severity' | 'origin'>> = {}): void {
         if (this.isMuted) return;
         this.findings.push({ rule, at: '$type' in at ? this.spanOf(at) : at, message, ...more });
     }
