@@ -79,6 +79,9 @@ describe('where findings stand', () => {
         const text = seriesOf('job one is cottage\njob two is cottage', 'sign rules on front { says bathing; stnds outside }');
         expect(errors(await analyzeText(text))).toEqual([expect.stringContaining('‘stnds’ is not known in a sign. Is stands meant?')]);
     });
+    test('a misspelt parameter', async () => {
+        expect(errors(await analyzeText(seriesOf('job one is cottage(84")').replace('width     w', 'width     ww')))).toEqual(['‘ww’ is not what width takes: a length, such as 34 3/4" or 885 mm. Is w meant?']);
+    });
     test.each([
         ['a fact nobody gives', 'bench upper on back { build Slatted; top 37" }', 'Bench upper lacks depth: a length, such as 34 3/4" or 885 mm.'],
         ['a name that means nothing in the job', 'bench lower on back { build Slatted; top uper.top - 19"; depth 16" }', 'Nothing is called ‘uper.top’ here. Is upper.top meant?'],

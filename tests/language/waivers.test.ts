@@ -21,6 +21,10 @@ test('a waiver of another block does not reach it, and nothing answers to it', a
     expect(found.find(({ rule }) => rule === 'head-clearance-too-low')?.severity).toBe('warning');
     expect(found.filter(({ rule }) => rule === 'waiver-not-needed').map(({ message }) => message)).toEqual(['Nothing answers to this waiver: there is no head-clearance-too-low on lower. Remove it.']);
 });
+test('a waiver of a misspelt block', async () => {
+    expect((await findings(`${waive(`on uper ${signed}`)}${lowRoom}`)).filter(({ rule }) => rule === 'waiver-not-needed').map(({ message }) => message))
+        .toEqual(['There is no uper in this job to waive head-clearance-too-low on. Is upper meant?']);
+});
 test('an unneeded waiver can be removed', async () => {
     const source = withStandardJob(waive(`on upper ${signed}`));
     const finding = (await analyzeText(source)).findings.find(({ rule }) => rule === 'waiver-not-needed');

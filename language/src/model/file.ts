@@ -136,7 +136,9 @@ class FileLowering {
         const outer: Names = {
             find(path) {
                 const found = file.names.find(path);
-                return path.length === 1 && path[0] !== undefined && parameters.has(path[0]) ? parameter(path[0]) : item.key === 'series' && found.kind === 'unknown' && isBlockKind(path[0] ?? '') ? { kind: 'waits' } : found;
+                if (path.length === 1 && path[0] !== undefined && parameters.has(path[0])) return parameter(path[0]);
+                if (found.kind !== 'unknown') return found;
+                return item.key === 'series' && isBlockKind(path[0] ?? '') ? { kind: 'waits' } : { kind: 'unknown', known: [...parameters, ...found.known].flatMap(name => name ?? []) };
             },
         };
         const lets = new LetValues(text.letsAmong(item.body, () => own), (_owner, _reading, _at, work) => work());

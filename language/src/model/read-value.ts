@@ -4,6 +4,7 @@ import { dimensions, toSi, type DimensionName, type Quantity } from '../core/qua
 import { isWhole, multiply, rational, toNumber } from '../core/rational.js';
 import * as ast from '../syntax/generated/ast.js';
 import { textOf } from '../syntax/words.js';
+import { isBlockKind } from '../vocabulary/index.js';
 import type { Property } from '../vocabulary/block.js';
 import type { ValueKind } from '../vocabulary/values.js';
 import { chosenTerm, evaluate, evaluateFlag, evaluateLength, evaluateOrWord, evaluateValue, expectDimension, wordText } from './evaluate.js';
@@ -108,7 +109,10 @@ function unexpected(extra: ast.Expr, { reading, key, property }: Input): void {
         : `‘${reading.textOf(extra)}’ does not belong here: ${key} takes ${property.type.words}.`);
 }
 function wrongKind(term: ast.Expr, { reading, key, property }: Input, words = property.type.words): void {
-    reading.report('value-of-another-kind', term, `‘${reading.textOf(term)}’ is not what ${key} takes: ${words}.`);
+    const found = ast.isWord(term) && term.path.length === 0 ? reading.names.find([term.ref.$refText]) : undefined;
+    // A word where a figure stands may be a misspelt name.
+    const nearest = found?.kind === 'unknown' && ast.isWord(term) ? nearestName(term.ref.$refText, found.known.filter(name => !name.includes('.') && !isBlockKind(name))) : undefined;
+    reading.report('value-of-another-kind', term, `‘${reading.textOf(term)}’ is not what ${key} takes: ${words}.${nearest ? ` Is ${nearest} meant?` : ''}`, nearest ? { fixes: [reading.replace(`Write ${nearest}`, term, nearest)] } : {});
 }
 
 function lengthValue(term: ast.Expr, input: Input): ReadValue | undefined {

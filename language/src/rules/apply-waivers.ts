@@ -51,7 +51,13 @@ export function applyWaivers(input: WaiverInput): readonly ReportedFinding[] {
             report('waiver-expired', { at: until.span, message: `This waiver ran out on ${showDate(until.value)}. Look at ${rule.value} again: mend it, or have ${waiver.by} accept it anew.`, ...(matching[0] && { related: [{ at: matching[0].at, message: 'It is about this.' }] }) });
         } else if (matching.length > 0) for (const finding of matching) accepted.set(finding, waiver);
         else if (input.isComplete) {
-            report('waiver-not-needed', {
+            const names = input.job.block.children.map(block => block.name?.value ?? block.kind);
+            const meant = subject && !names.includes(subject.value) ? nearestName(subject.value, names) : undefined;
+            if (subject && meant !== undefined) report('waiver-not-needed', {
+                at: subject.span, message: `There is no ${subject.value} in this job to waive ${rule.value} on. Is ${meant} meant?`,
+                fixes: [{ title: `Write ${meant}`, safety: 'safe', edits: [{ span: subject.span, newText: meant }] }],
+            });
+            else report('waiver-not-needed', {
                 at: rule.span, message: `Nothing answers to this waiver: there is no ${rule.value}${subject ? ` on ${subject.value}` : ''}. Remove it.`,
                 fixes: [{ title: 'Remove the waiver', safety: 'safe', edits: [{ span: waiver.span, newText: '' }] }],
             });
