@@ -18,10 +18,11 @@ export interface ReportRow extends Description {
 
 /** The changes of a job that is on both sides, by what they ask for. Facts of a block that came or went are told by its own row. */
 export function reportRows({ before, after, changes }: ComparedJob): readonly { readonly consequence: Consequence; readonly rows: readonly ReportRow[] }[] {
-    const whole = new Set(changes.flatMap(({ what, from, to, says }) => what === 'given' && says.some(word => word === 'added' || word === 'gone') && isBlock(to ?? from) ? [(to ?? from)?.key ?? ''] : []));
+    const sourceOf = (what: Change['what']): string => what === 'catalogue' ? 'catalogue' : 'job';
+    const whole = new Set(changes.flatMap(({ what, from, to }) => (what === 'given' || what === 'catalogue') && (!from || !to) && isBlock(to ?? from) ? [`${sourceOf(what)} ${(to ?? from)?.key ?? ''}`] : []));
     const isToldByBlock = ({ what, from, to }: Change): boolean => {
         const words = (to ?? from)?.key.split('.') ?? [];
-        return (what === 'given' || what === 'computed') && (!from || !to) && words.some((_, i) => i > 0 && whole.has(words.slice(0, i).join('.')));
+        return (what === 'given' || what === 'computed' || what === 'catalogue') && (!from || !to) && words.some((_, i) => i > 0 && whole.has(`${sourceOf(what)} ${words.slice(0, i).join('.')}`));
     };
     const rows = changes.filter(change => !isToldByBlock(change)).map(change => rowOf(change, before, after));
     return consequences.flatMap(consequence => {

@@ -45,8 +45,15 @@ export function givenConsequence(kind: string, path: string, value: ModelValue):
     return approved.includes(kind) && !isNote(key) && (!isPlace || kind === 'segment') ? 'approve' : 'drawing';
 }
 
-/** What follows from another catalogue entry: it is bought, unless only words changed. */
-export const catalogueConsequence = (kind: string, path: string): Consequence => isNote(keyOf(path, kind)) ? 'drawing' : 'order';
+/** What a heater's manual asks of the room and its circuit, not what the heater is. */
+const isOfManual = (key: string): boolean => /^(manual|volume|clear_\w+|room_height|max_device|min_conductor|connection_wire|sensor\w*|control|limiter|timer|surface_limit|listed_with|circuits|guard|guard_offset)$/.test(key);
+
+/** What follows from another catalogue entry: it is bought, unless only words changed, or what its manual asks for. */
+export function catalogueConsequence(kind: string, path: string, value: ModelValue): Consequence {
+    const key = keyOf(path, kind);
+    if (value.kind === 'block') return 'order';
+    return isNote(key) ? 'drawing' : kind === 'heater_model' && isOfManual(key) ? 'approve' : 'order';
+}
 
 /** The fact a path ends in, without the piece of its value. */
 function keyOf(path: string, kind: string): string {

@@ -1,6 +1,7 @@
 import type { Length } from '../core/length.js';
 import { showNumber, showWritable, type LengthUnit } from '../core/show.js';
-import type { ModelFigure, ModelLength, ModelPanel, ModelPart, ModelPlainValue, ModelValue } from '../exports/model-schema.js';
+import type { ModelFigure, ModelLength, ModelPanel, ModelPart, ModelPlainValue, ModelStock, ModelValue } from '../exports/model-schema.js';
+import { showCount, showMoney } from '../renderings/show-figures.js';
 import type { Change, Consequence, Rows, Side } from './change.js';
 
 export const consequenceTitles: Readonly<Record<Consequence, string>> = { cut: 'Cut again', order: 'Order again', approve: 'Approve again', drawing: 'Drawing only' };
@@ -35,8 +36,8 @@ export function describeChange(change: Change, showing: Showing): Description {
     switch (change.what) {
         case 'job': return { subject: change.from?.key === 'isWhole' || key === 'isWhole' ? 'whether all of it could be read' : `its ${key}`, says, detail: sides(change, value => typeof value === 'boolean' ? value ? 'yes' : 'no' : `"${value}"`) };
         case 'panel': return { subject: `panel ${keys}`, says, detail: members(change, panelMembers(length)) };
-        case 'part': return { subject: `part ${keys}, ${(change.to ?? change.from)?.value.part ?? ''}`, says, detail: members(change, partMembers(length)) };
-        case 'stock': return { subject: `stock ${key}`, says, detail: sides(change, ({ pieces, length: net }) => `${pieces} ${pieces === 1 ? 'piece' : 'pieces'}, ${length(net)} before waste`) };
+        case 'part': return { subject: `part ${keys}, ${(change.to ?? change.from)?.value.part ?? ''}`, says, detail: members(change, partMembers(length), change.says.includes('moved') ? [] : ['along the wall']) };
+        case 'stock': return { subject: stockName(change.to ?? change.from, length), says, detail: sides(change, ({ pieces, length: net, netCost }) => `${showCount(pieces, 'piece')}, ${[length(net), ...(netCost ? [showMoney(netCost)] : [])].join(', ')} before waste`) };
         case 'catalogue': case 'given': return { subject: change.what === 'catalogue' ? `catalogue ${keys}` : keys, says, detail: change.says.includes('renamed') ? '' : sides(change, value => showModelValue(value, length)) };
         case 'rule-set': return { subject: `rule set ${key}`, says, detail: sides(change, ({ title, documents }) => `${title}: ${documents.map(one => `${one.title} ${one.edition}`).join(', ')}`) };
         case 'finding': {
@@ -58,15 +59,16 @@ export function describeChange(change: Change, showing: Showing): Description {
     }
 }
 
+const stockName = (side: Side<ModelStock> | undefined, length: (value: ModelLength) => string): string => side ? `stock ${side.value.stock ?? 'that no catalogue names'} ${length(side.value.section.thickness)} x ${length(side.value.section.width)}` : '';
 const both = (a: string, b: string): string => a === b ? a : `${a}${arrow}${b}`;
 const sides = <T>({ from, to }: { readonly from?: Side<T>; readonly to?: Side<T> }, show: (value: T) => string): string => from && to ? both(show(from.value), show(to.value)) : from ? show(from.value) : to ? show(to.value) : '';
 
 /** Members as `name value`; of a row on both sides those that differ. */
-function members<T extends Rows['panel'] | Rows['part']>({ from, to }: { readonly from?: Side<T>; readonly to?: Side<T> }, list: (row: T) => readonly (readonly [string, string])[]): string {
+function members<T extends Rows['panel'] | Rows['part']>({ from, to }: { readonly from?: Side<T>; readonly to?: Side<T> }, list: (row: T) => readonly (readonly [string, string])[], without: readonly string[] = []): string {
     const [a, b] = [new Map(from ? list(from.value) : []), new Map(to ? list(to.value) : [])];
     const names = [...new Set([...a.keys(), ...b.keys()])];
     if (!from || !to) return names.filter(name => !notes.has(name)).map(name => `${name} ${a.get(name) ?? b.get(name) ?? ''}`).join(', ');
-    return names.filter(name => a.get(name) !== b.get(name)).map(name => `${name} ${a.get(name) ?? 'none'}${arrow}${b.get(name) ?? 'none'}`).join(', ');
+    return names.filter(name => a.get(name) !== b.get(name) && !without.includes(name)).map(name => `${name} ${a.get(name) ?? 'none'}${arrow}${b.get(name) ?? 'none'}`).join(', ');
 }
 const notes: ReadonlySet<string> = new Set(['measure', 'ends', 'cut', 'along the wall', 'heights']);
 
@@ -99,7 +101,7 @@ function showModelValue(value: ModelValue, length: (value: { readonly ticks: num
     const plain = (one: ModelPlainValue): string => {
         switch (one.kind) {
             case 'length': return length(one);
-            case 'amount': return `${showNumber(one.value, 3)} ${one.unit}`.trimEnd();
+            case 'amount': return one.unit === 's' ? `${showNumber(one.value / 60, 3)} min` : `${showNumber(one.value, 3)} ${one.unit}`.trimEnd();
             case 'word': return one.word;
             case 'text': return `"${one.text}"`;
             case 'flag': return one.flag ? 'yes' : 'no';

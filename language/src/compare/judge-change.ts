@@ -37,12 +37,23 @@ const openingsIn = ({ holds }: ModelPanel): unknown => holds.map(one => one.repl
 
 function partWords(a: ModelPart, b: ModelPart): readonly ChangeWord[] {
     const notches = (part: ModelPart): unknown => part.notches.map(({ clears: _clears, ...notch }) => notch);
-    const hasMoved = differs(a.place, b.place) || (!a.place && !b.place && a.goesTo !== b.goesTo);
+    const hasMoved = differs(standOf(a), standOf(b)) || hasShifted(a, b) || (!a.place && !b.place && a.goesTo !== b.goesTo);
     return words(
         ['resized', differs(a.length, b.length) || differs(a.section, b.section) || differs(a.allowance, b.allowance)], ['other stock', differs([a.stock, a.nominal], [b.stock, b.nominal])], ['other count', a.count !== b.count],
         ['other kind', a.part !== b.part], ['changed', differs([a.endsDegrees, notches(a), a.cut], [b.endsDegrees, notches(b), b.cut])],
         ['moved', hasMoved], ['re-marked', a.mark !== b.mark],
         ['noted otherwise', differs([a.measure, a.notches.map(({ clears }) => clears)], [b.measure, b.notches.map(({ clears }) => clears)]) || (!hasMoved && a.goesTo !== b.goesTo)]);
+}
+
+const standOf = ({ place }: ModelPart): unknown => place && { ...place, stretches: place.stretches.length };
+/** A piece that is longer at one end only stays where it is. */
+function hasShifted(a: ModelPart, b: ModelPart): boolean {
+    const isResized = differs(a.length, b.length) || differs(a.section, b.section);
+    return (a.place?.stretches ?? []).some(({ from, to }, i) => {
+        const other = b.place?.stretches[i];
+        const [start, end] = [from.ticks !== other?.from.ticks, to.ticks !== other?.to.ticks];
+        return isResized ? start && end : start || end;
+    });
 }
 
 function findingWords({ key: _a, ...a }: ModelFinding, { key: _b, ...b }: ModelFinding): readonly ChangeWord[] {
@@ -69,7 +80,7 @@ function consequenceFor<W extends What>(what: W, from: Side<Rows[W]> | undefined
         case 'rule-set': case 'finding': case 'waiver': return 'approve';
         case 'job': return sides.some(({ key }) => key === 'isWhole') ? 'approve' : 'drawing';
         case 'computed': return gravest(({ key }) => computedConsequence(kind, key));
-        case 'catalogue': return gravest(({ key }) => catalogueConsequence(kind, key));
+        case 'catalogue': return gravest(({ key, value }) => catalogueConsequence(kind, key, value as ModelValue));
         case 'given': return says.includes('renamed') ? 'drawing' : gravest(({ key, value }) => givenConsequence(kind, key, value as ModelValue));
         default: return row satisfies never;
     }

@@ -9,7 +9,8 @@ import type { Waiver } from '../model/waivers.js';
 import { cutListGroups, compareMarks, totals } from '../renderings/cut-list.js';
 import { panelSchedule, type ScheduledPanel } from '../renderings/panel-schedule.js';
 import { jobName, isReadWhole } from '../renderings/rendered-job.js';
-import { catalogueEntries } from '../renderings/stock-offers.js';
+import { catalogueEntries, stockOffers, type StockOffer } from '../renderings/stock-offers.js';
+import { boardPrice } from '../renderings/stock-tasks.js';
 import { showDate } from '../rules/apply-waivers.js';
 import type { CalendarDate } from '../vocabulary/values.js';
 import { byText, factsOfBlock, factsWithin, modelLength, namedBlocks, type PlacedFact } from './given-facts.js';
@@ -61,7 +62,7 @@ export function exportJob({ job, results, facts, ruleSets }: Pick<JobAnalysis, '
             computed: record(facts.under().filter(({ path }) => !isToldByPanels.test(path)).map(one => [one.path, { title: one.title, value: exportFigure(one.value) }] as const)),
             panels: panels.map(({ panel }) => panel).sort((a, b) => compareMarks(a.mark, b.mark)),
             parts: keyed(results.parts.map(exportPart), ({ mark }) => mark, part => part).map(([mark, part]) => ({ ...part, mark })).sort((a, b) => compareMarks(a.mark, b.mark)),
-            stock: exportStock(results.parts), findings: found.map(([key, { row }]) => ({ key, ...row })), waivers: waivers.map(([key, { row }]) => ({ key, ...row })),
+            stock: exportStock(results.parts, stockOffers(job)), findings: found.map(([key, { row }]) => ({ key, ...row })), waivers: waivers.map(([key, { row }]) => ({ key, ...row })),
         },
         places, findings: behind,
     };
@@ -147,14 +148,16 @@ function exportPart(part: Part): ModelPart {
 }
 
 /** What is cut of each stock in all, before saw cuts and offcuts. */
-function exportStock(parts: readonly Part[]): ModelStock[] {
+function exportStock(parts: readonly Part[], offers: ReadonlyMap<string, StockOffer>): ModelStock[] {
     return cutListGroups(parts.map(part => ({ part }))).map((group): ModelStock => {
         const { pieces, length } = totals(group.lines);
         const own = section(group.section);
         const name = group.stock ?? 'no stock';
+        const net = Number(length) as Length;
+        const price = offers.get(name)?.price;
         return {
             key: `${name} ${own.thickness.text} x ${own.width.text}`, ...(group.stock !== undefined && { stock: group.stock }), ...(group.nominal !== undefined && { nominal: group.nominal }),
-            section: own, pieces, length: modelLength(Number(length) as Length),
+            section: own, pieces, length: modelLength(net), ...(price && (price.per === 'ft' || price.per === 'm') && { netCost: { ...boardPrice(price, net, group.section) } }),
         };
     }).sort((a, b) => byText(a.key, b.key));
 }

@@ -50,6 +50,7 @@ const partSchema = z.object({
 
 const stockSchema = z.object({
     key: z.string(), stock: z.optional(z.string()), nominal: z.optional(z.string()), section: z.object({ thickness: lengthSchema, width: lengthSchema }), pieces: whole, length: lengthSchema,
+    netCost: z.optional(z.object({ minor: z.int(), currency: z.string() })).register(z.globalRegistry, { description: 'The net length at the price of the catalogue, where that is a price per length; before saw cuts and offcuts.' }),
 });
 
 const waivedSchema = z.object({ because: z.string(), by: z.string(), until: z.string() });
