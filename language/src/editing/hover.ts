@@ -18,7 +18,14 @@ import { headerParts, spotAt, type Spot } from './spot.js';
 import { showFigureBoth, showGivenBoth } from './show-both.js';
 
 /** What a hover says: a few lines to read at a glance, and the rest. Markdown; `start` to `end` is the text it is about. */
-export interface HoverText { readonly start: number; readonly end: number; readonly lines: readonly string[]; readonly more: readonly string[] }
+export interface HoverText {
+    readonly start: number;
+    readonly end: number;
+    readonly lines: readonly string[];
+    readonly more: readonly string[];
+    /** The heading of the language reference that tells more: a kind of block, or a line of its own such as `let`. */
+    readonly topic?: string;
+}
 
 export interface HoverInput {
     readonly raw: RawText;
@@ -41,6 +48,12 @@ export function hoverAt(input: HoverInput, offset: number): HoverText | undefine
     if (!token || /^[{},;()]$/.test(token.image)) return undefined;
     const at = { start: token.startOffset, end: endOf(token) };
     const spot = spotAt(raw, token.startOffset);
+    const found = hoverOn(input, spot, token, at);
+    const topic = topicOf(spot, token);
+    return found && (topic === undefined ? found : { ...found, topic });
+}
+
+function hoverOn(input: HoverInput, spot: Spot, token: Token, at: { start: number; end: number }): HoverText | undefined {
     switch (spot.kind) {
         case 'nowhere': case 'path': return undefined;
         case 'key': return keyHover(input, spot, token, at);
@@ -48,6 +61,17 @@ export function hoverAt(input: HoverInput, offset: number): HoverText | undefine
         case 'let': return token === spot.name ? letHover(input, spot.fact, token) : expressionHover(input, spot.fact, token) ?? figureHover(input, token);
         case 'waive': return waiverHover(input, spot.fact, token);
         case 'value': return expressionHover(input, spot.fact, token) ?? valueHover(input, spot, token, at);
+        default: return spot satisfies never;
+    }
+}
+
+function topicOf(spot: Spot, token: Token): string | undefined {
+    switch (spot.kind) {
+        case 'nowhere': case 'path': return undefined;
+        case 'key': return isBlockKind(token.image) || isStatement(spot.scope.kind, token.image) ? token.image : isBlockKind(spot.scope.kind) ? spot.scope.kind : undefined;
+        case 'header': return spot.block;
+        case 'let': case 'waive': return spot.kind;
+        case 'value': return isBlockKind(spot.fact.scope.kind) ? spot.fact.scope.kind : undefined;
         default: return spot satisfies never;
     }
 }

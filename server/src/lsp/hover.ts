@@ -9,7 +9,7 @@ export class HotroomHover implements HoverProvider {
     constructor(private readonly services: HotroomServerServices) {}
 
     async getHoverContent(document: LangiumDocument, { position }: HoverParams): Promise<Hover | undefined> {
-        const { Reader, Places, Settings } = this.services.editing;
+        const { Reader, Places, Settings, handbook } = this.services.editing;
         const analysis = Reader.analysis(document);
         if (!analysis) return undefined;
         const unit = await Settings.displayUnit();
@@ -17,7 +17,9 @@ export class HotroomHover implements HoverProvider {
         const found = hoverAt(input, document.textDocument.offsetAt(position));
         if (!found) return undefined;
         // A few lines to read at a glance, then the rest in smaller steps below the rule.
-        const value = [found.lines.join('  \n'), ...(found.more.length > 0 ? [found.more.map(line => `- ${line}`).join('\n')] : [])].join('\n\n---\n\n');
+        const reference = found.topic === undefined ? undefined : handbook('reference');
+        const more = [...found.more.map(line => `- ${line}`), ...(reference === undefined ? [] : [`- [${found.topic ?? ''} in the language reference](${reference}#${found.topic ?? ''})`])];
+        const value = [found.lines.join('  \n'), ...(more.length > 0 ? [more.join('\n')] : [])].join('\n\n---\n\n');
         return { contents: { kind: 'markdown', value }, range: rangeIn(document.textDocument, found.start, found.end) };
     }
 }
