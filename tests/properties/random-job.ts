@@ -65,29 +65,33 @@ const skerryWall = 60;
 function jobBlock(given: Parameters, hand: 'as given' | 'mirrored'): BlockText {
     const { sizes: { width, depth, height }, shell: room } = given;
     // What is measured from the left in plan, whatever wall it stands on, changes its figure in the mirror and not its words.
-    const fromLeft = (whole: number, near: number, own: number): Piece => length(hand === 'mirrored' ? whole - near - own : near);
+    // What reaches past the right wall reaches past the left one in the mirror, which only a calculation can say.
+    const fromLeft = (whole: number, near: number, own: number): readonly Piece[] => {
+        const from = hand === 'mirrored' ? whole - near - own : near;
+        return from < 0 ? [length(0), '-', length(-from)] : [length(from)];
+    };
     const inside = width - skerryWall - (room.noFacing === 'left' || room.noFacing === 'right' ? skerryWall - 8 : skerryWall);
     const parts = [
         siteBlock(given, fromLeft),
         block(['room'], fact('system', 'Skerry'), fact('width', length(width)), fact('depth', length(depth)), fact('height', length(height)), fact('ceiling', room.ceiling),
             ...(room.corners ? [fact('corners', room.corners)] : []), ...(room.noFacing ? [fact('no_facing', side(room.noFacing))] : [])),
         doorBlock(given), ...windowBlocks(given), ...benchBlocks(given), ...heaterBlocks(given), ...fittingBlocks(given),
-        ...(given.fittings.duckboard ? [block(['duckboard'], fact('from_left', fromLeft(inside, given.fittings.duckboard.x, given.fittings.duckboard.width)), fact('from_front', length(given.fittings.duckboard.y)),
+        ...(given.fittings.duckboard ? [block(['duckboard'], fact('from_left', ...fromLeft(inside, given.fittings.duckboard.x, given.fittings.duckboard.width)), fact('from_front', length(given.fittings.duckboard.y)),
             fact('width', length(given.fittings.duckboard.width)), fact('depth', length(given.fittings.duckboard.depth)))] : []),
     ];
     const job = block(['job', `job_${given.number}`, `"Job ${given.number}"`], fact('number', `"${given.number}"`), fact('revision', '"A"'), fact('rules', given.rules), ...parts);
     return hand === 'mirrored' ? mirrorBlock(job) : job;
 }
 
-function siteBlock({ sizes: { width, depth, height, spareWidth, spareDepth, spareHeight }, site: { floor, free, clearFloor, capacity, ambient, fall, drain, pipe } }: Parameters, fromLeft: (whole: number, near: number, own: number) => Piece): BlockText {
+function siteBlock({ sizes: { width, depth, height, spareWidth, spareDepth, spareHeight }, site: { floor, free, clearFloor, capacity, ambient, fall, drain, pipe } }: Parameters, fromLeft: (whole: number, near: number, own: number) => readonly Piece[]): BlockText {
     const whole = width + spareWidth;
     return block(['site'],
         fact('width', length(whole)), fact('depth', length(depth + spareDepth)), fact('ceiling', length(height + spareHeight)), fact('floor', floor),
         fact('free', ...listed(free.map(side))), fact('clear', ...listed(free.map(one => [side(one), length(clearFloor)])).flat()),
         fact('doorway', length(32 * 16), 'x', length(80 * 16)), fact('supply', '240 V single_phase'), fact('capacity', `${capacity} A`), fact('ambient', `${ambient} degF`),
         ...(fall ? [fact('floor_fall', length(fall.by)), fact('falls_to', side(fall.to))] : []),
-        ...(drain ? [fact('drain_from_left', fromLeft(whole, drain.x, 0)), fact('drain_from_front', length(drain.y))] : []),
-        ...(pipe ? [block(['obstruction', 'pipe'], fact('from_left', fromLeft(whole, pipe.x, pipe.width)), fact('from_front', length(pipe.y)), fact('width', length(pipe.width)), fact('depth', length(pipe.depth)))] : []));
+        ...(drain ? [fact('drain_from_left', ...fromLeft(whole, drain.x, 0)), fact('drain_from_front', length(drain.y))] : []),
+        ...(pipe ? [block(['obstruction', 'pipe'], fact('from_left', ...fromLeft(whole, pipe.x, pipe.width)), fact('from_front', length(pipe.y)), fact('width', length(pipe.width)), fact('depth', length(pipe.depth)))] : []));
 }
 
 const listed = <T>(items: readonly T[]): (T | string)[] => items.flatMap((item, i) => i === 0 ? [item] : [',', item]);

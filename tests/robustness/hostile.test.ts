@@ -45,7 +45,7 @@ describe('a text beyond what is read has one message, stays as it is, and reads 
     });
 
     test('what stands right at the limits is read', async () => {
-        expect(await findingsOf(`// ${bunch('a', limits.lineCharacters - 3)}`)).toEqual([]);
+        expect(await findingsOf(`catalogue c { }\n// ${bunch('a', limits.lineCharacters - 3)}`)).toEqual([]);
         expect(lexer.tokenize(`a ${'1, '.repeat(limits.factParts / 2 - 1)}1`).tokens.length).toBe(limits.factParts);
         expect(lexer.tokenize(lines('// a remark', limits.characters)).report).toMatchObject({ problems: [] });
         expect(lexer.tokenize(bunch('a {\n', 4 * limits.nesting) + bunch('}\n', 2 * limits.nesting)).tokens.length).toBe(3 * limits.nesting);

@@ -3,6 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { reasonOf } from '../../../server/src/cli/files.js';
 import { birchPoint, Folder, misspelt } from './command-line.js';
 
+/** A file that jobs could use, of which there is nothing to say. */
+const sound = 'catalogue made {\n}\n';
 const first = (text: string): string => text.split('\n')[0] ?? '';
 
 describe('exit codes', () => {
@@ -72,19 +74,28 @@ describe('exit codes', () => {
 });
 
 describe('files', () => {
+    test.each([['with nothing in it', ''], ['with a remark only', '// to be written\n'], ['that only uses another', 'use "c.hotroom"\n']])('a file %s is told apart from a sound one, and does not fail', async (_, text) => {
+        const { code, out } = await new Folder({ 'a.hotroom': text, 'c.hotroom': sound }).run(['check', '.', '--fail-on', 'warning']);
+        expect([code, first(out).split(': ')[0], out.split('\n').at(-2)]).toEqual([0, 'a.hotroom:1:1', '1 info in 2 files.']);
+    });
+    test('a used file with nothing in it is told when it is checked itself', async () => {
+        const folder = new Folder({ 'a.hotroom': `use "b.hotroom"\n${sound}`, 'b.hotroom': '' });
+        expect((await folder.run(['check', 'a.hotroom'])).out).toBe('No findings in 1 file.\n');
+        expect(first((await folder.run(['check', 'b.hotroom'])).out)).toMatch(/^b\.hotroom:1:1: info file-without-a-job: /);
+    });
     test('a folder is searched in the order of names, past node_modules and dot folders', async () => {
         const folder = new Folder(Object.fromEntries(['jobs/b.hotroom', 'jobs/a/z.hotroom', 'jobs/.hidden/h.hotroom', 'jobs/node_modules/n.hotroom', 'jobs/notes.txt', 'jobs/c.hotroom'].map(name => [name, misspelt])));
         const { out } = await folder.run(['check', 'jobs', '--format', 'json']);
         expect((JSON.parse(out) as { files: string[] }).files).toEqual(['jobs/a/z.hotroom', 'jobs/b.hotroom', 'jobs/c.hotroom']);
     });
     test('links in a folder are not followed', async () => {
-        const folder = new Folder({ 'jobs/a.hotroom': '', 'other/b.hotroom': misspelt });
+        const folder = new Folder({ 'jobs/a.hotroom': sound, 'other/b.hotroom': misspelt });
         symlinkSync('..', folder.at('jobs/up'));
         symlinkSync('../other/b.hotroom', folder.at('jobs/b.hotroom'));
         expect(await folder.run(['check', 'jobs'])).toMatchObject({ code: 0, out: 'No findings in 1 file.\n' });
     });
     test('a file named twice is checked once', async () => {
-        expect((await new Folder({ 'jobs/a.hotroom': '' }).run(['check', 'jobs/a.hotroom', 'jobs', './jobs/../jobs/a.hotroom'])).out).toBe('No findings in 1 file.\n');
+        expect((await new Folder({ 'jobs/a.hotroom': sound }).run(['check', 'jobs/a.hotroom', 'jobs', './jobs/../jobs/a.hotroom'])).out).toBe('No findings in 1 file.\n');
     });
     test('what a file uses is read from disk, through any number of files', async () => {
         const folder = birchPoint();
@@ -92,7 +103,7 @@ describe('files', () => {
         expect((await folder.run(['check', 'sub/job.hotroom', '--fail-on', 'error'])).code).toBe(0);
     });
     test('errors in the text of a used file are printed where they stand', async () => {
-        const folder = new Folder({ 'a.hotroom': 'use "b.hotroom"\n', 'b.hotroom': 'catalogue c {\n    nonsense 3\n}\n' });
+        const folder = new Folder({ 'a.hotroom': `use "b.hotroom"\n${sound}`, 'b.hotroom': 'catalogue c {\n    nonsense 3\n}\n' });
         const { code, out } = await folder.run(['check', 'a.hotroom']);
         expect([code, first(out).split(' ')[0]]).toEqual([1, 'b.hotroom:2:5:']);
     });
