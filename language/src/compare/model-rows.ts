@@ -29,7 +29,7 @@ export function modelOf(rows: ModelRows): JobModel {
             isWhole: job['isWhole'] === true,
         },
         ruleSets: list('rule-set'), given: record('given'), catalogue: record('catalogue'), computed: record('computed'), panels: list('panel', byMark), parts: list('part', byMark), stock: list('stock'),
-        findings: list('finding'), waivers: list('waiver'),
+        findings: list('finding', byMark), waivers: list('waiver', byMark),
     };
 }
 

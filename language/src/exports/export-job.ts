@@ -62,11 +62,13 @@ export function exportJob({ job, results, facts, ruleSets }: Pick<JobAnalysis, '
             computed: record(facts.under().filter(({ path }) => !isToldByPanels.test(path)).map(one => [one.path, { title: one.title, value: exportFigure(one.value) }] as const)),
             panels: panels.map(({ panel }) => panel).sort((a, b) => compareMarks(a.mark, b.mark)),
             parts: keyed(results.parts.map(exportPart), ({ mark }) => mark, part => part).map(([mark, part]) => ({ ...part, mark })).sort((a, b) => compareMarks(a.mark, b.mark)),
-            stock: exportStock(results.parts, stockOffers(job)), findings: found.map(([key, { row }]) => ({ key, ...row })), waivers: waivers.map(([key, { row }]) => ({ key, ...row })),
+            stock: exportStock(results.parts, stockOffers(job)), findings: found.map(([key, { row }]) => ({ key, ...row })).sort(byKey), waivers: waivers.map(([key, { row }]) => ({ key, ...row })).sort(byKey),
         },
         places, findings: behind,
     };
 }
+
+const byKey = (a: { readonly key: string }, b: { readonly key: string }): number => compareMarks(a.key, b.key);
 
 /** Members in the order of their names; of two with one name the first stays. */
 function record<T>(entries: readonly (readonly [string, T, ...unknown[]])[]): Record<string, T> {
