@@ -11,7 +11,7 @@ describe('two jobs', () => {
         await checkPairs(40, 31);
     });
     test('the same with blocks that have other names', async () => {
-        await checkRenames(20, 32);
+        await checkRenames(40, 32);
     });
     test('examples among each other', async () => {
         const reader = new ModelReader();

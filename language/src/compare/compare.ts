@@ -21,7 +21,7 @@ export const inverse = (changes: readonly Change[]): readonly Change[] => inOrde
 
 /** A job with changes made to it: `applyChanges(a, compare(a, b))` is `b`. */
 export function applyChanges(model: JobModel, changes: readonly Change[]): JobModel {
-    const renames = new Map(changes.flatMap(({ says, from, to }) => says.includes('renamed') && from && to ? [[from.key, to.key] as const] : []));
+    const renames = new Map(changes.flatMap(({ says, from, to }) => says.includes('renamed') && from && to && typeof from.value === 'object' && 'block' in from.value ? [[from.key, { name: to.key, kind: from.value.block }] as const] : []));
     const before = rowsOf(model);
     const after = <W extends What>(what: W): ReadonlyMap<string, Rows[W]> => {
         const rows = renamedRows(what, before[what] as ReadonlyMap<string, Rows[W]>, renames);

@@ -5,15 +5,15 @@ import type { Rows, What } from './change.js';
 import type { ModelRows } from './model-rows.js';
 
 /** Names of blocks on one side, and what the same blocks are called on the other. */
-export type Renames = ReadonlyMap<string, string>;
+export type Renames = ReadonlyMap<string, { readonly name: string; readonly kind: string }>;
 
 /** Blocks of both sides that say the same and have another name. Called with the sides changed over it gives the same pairs the other way. */
 export function findRenames(a: ModelRows, b: ModelRows): Renames {
     const [left, right] = [lonely(a, b), lonely(b, a)];
-    const renames = new Map<string, string>();
+    const renames = new Map<string, { readonly name: string; readonly kind: string }>();
     for (const [says, names] of left) {
         const others = right.get(says) ?? [];
-        names.forEach((name, i) => { const other = others[i]; if (other !== undefined) renames.set(name, other); });
+        names.forEach((name, i) => { const other = others[i]; const block = a.given.get(name); if (other !== undefined && block?.kind === 'block') renames.set(name, { name: other, kind: block.block }); });
     }
     return renames;
 }
@@ -40,7 +40,7 @@ const withoutNames = (value: ModelValue, given: ModelRows['given']): ModelValue 
 /** Another name of a path's first word. */
 export function renamedPath(path: string, renames: Renames): string {
     const [first = '', ...rest] = path.split('.');
-    return [renames.get(first) ?? first, ...rest].join('.');
+    return [renames.get(first)?.name ?? first, ...rest].join('.');
 }
 
 /** A row as the other side would call it. */
@@ -73,10 +73,14 @@ function renamedAbout<T extends ModelFinding | ModelWaiver>(key: string, row: T,
 /** Figures in words may name a block: `on door entry`. */
 const renamedFigure = (figure: ModelFigure, renames: Renames): ModelFigure => figure.kind === 'words' ? { kind: 'words', words: renamedWords(figure.words, renames) } : figure;
 
-const renamedWords = (words: string, renames: Renames): string => words.replaceAll(/[\w-]+/g, word => renames.get(word) ?? word);
+/** Only behind the word for its kind is a name a name: `on door entry`; a bench called lower stands in no lower half. */
+const renamedWords = (words: string, renames: Renames): string => [...renames].reduce((changed, [name, { name: other, kind }]) => {
+    const before = kind.replaceAll('_', ' ');
+    return changed.replaceAll(new RegExp(`(?<![\\w-])${before} ${name.replaceAll(/[^\w-]/g, '\\$&')}(?![\\w-])`, 'g'), () => `${before} ${other}`);
+}, words);
 
 function renamedValue(value: ModelValue, renames: Renames): ModelValue {
-    const plain = (one: ModelPlainValue): ModelPlainValue => one.kind === 'reference' ? { kind: 'reference', name: renames.get(one.name) ?? one.name } : one;
+    const plain = (one: ModelPlainValue): ModelPlainValue => one.kind === 'reference' ? { kind: 'reference', name: renames.get(one.name)?.name ?? one.name } : one;
     if (value.kind === 'block') return value;
     return value.kind === 'list' ? { kind: 'list', items: value.items.map(plain) } : plain(value);
 }
