@@ -46,5 +46,5 @@ test('what each edit that changes the meaning changes, and nothing else', async 
         expect(changes, edit.what).not.toEqual([]);
         lines.push(`# ${edit.what}`, ...changes.map(show), '');
     }
-    await expect(lines.join('\n')).toMatchFileSnapshot('staged-edits.txt');
+    await expect(lines.join('\n')).toMatchFileSnapshot('staged-edits.md');
 });

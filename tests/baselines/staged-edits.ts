@@ -43,7 +43,7 @@ export const sameMeaning: readonly StagedEdit[] = [
     { what: 'remarks and layout of a catalogue', used: { 'catalogue/skerry.hotroom': [['// Layers that are not boards.', '// Layers.\n\n']] } },
 ];
 
-/** Edits that change what a job means. What they change stands in staged-edits.txt. */
+/** Edits that change what a job means. What they change stands in staged-edits.md. */
 export const otherMeaning: readonly StagedEdit[] = [
     { what: 'another title', edits: [['"Birch Point bathhouse"', '"Birch Point"']] },
     { what: 'another revision and number', edits: [['revision "B"', 'revision "C"'], ['number "2417"', 'number "2418"']] },
