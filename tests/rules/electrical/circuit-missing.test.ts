@@ -31,3 +31,7 @@ test('a fix adds the block, whose own lacks are told then', () => checkFix(rule,
     heater stove on right { model Tarn60; from front 8"; guard yes }
         circuit stove_feed { feeds stove }
 `));
+
+test('keeps silent where a circuit feeds a heater nobody knows: its name has the finding', () => checkFindings(rule, `
+    circuit stove_feed { feeds stov; disconnect_in_sight yes; segment wall { length 20'; ambient 86 degF } }
+`));

@@ -22,7 +22,7 @@ test('reports how far it is and which wall is far enough', () => checkFindings(r
     }
     sensor on front {
         from      right 7"
-        //        ^^^^^^^^ 💡 error: The sensor is 8" from the side of heater stove; 12" is needed (Odd sheet (fictional)). The back wall at 7 1/2" from the right wall is far enough.
+        //        ^^^^^^^^ 💡 error: The sensor is 8" from the side of heater stove, measured along the right wall from that side to the front wall; 12" is needed (Odd sheet (fictional)). Another place on the front wall changes nothing. The back wall at 7 1/2" from the right wall is far enough. With the heater from front 12" the sensor may stay.
         below_ceiling 5"
     }
 `));
@@ -157,3 +157,31 @@ test('a fix moves it along its wall', () => checkFix(rule, `
         cable     9'
     }
 `));
+
+test('a fix moves the heater and leaves the sensor', () => checkFix(rule, `
+    heater_model Odd {
+        manual        "Odd sheet (fictional)"
+        power         6 kW
+        supply        240 V single_phase
+        body          16" x 22"
+        depth         11"
+        off_wall      2"
+        off_floor     8"
+        sensor        on_side_wall
+        sensor_from_side 12"
+    }
+    heater stove on right {
+        model     Odd
+        from      front 8"
+        guard     yes
+        backing   1 1/2"
+    }
+    sensor on front {
+        from      right 7"
+        below_ceiling 5"
+    }
+`, `
+    heater stove on right {
+        model     Odd
+        from      front 12"
+`, 'Move heater stove to front 12"'));

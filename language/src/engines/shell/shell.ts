@@ -70,7 +70,7 @@ function sizeProblems(input: ShellInput, inside: ShellResult['inside'], panelHei
 }
 
 /** A width no panel can have is named and left out, so that it does not spoil the division. */
-function usableOffer({ system }: ShellInput): { readonly offer: WidthOffer; readonly problems: readonly ShellProblem[] } {
+export function usableOffer({ system }: ShellInput): { readonly offer: WidthOffer; readonly problems: readonly ShellProblem[] } {
     const least = longest(leastPanelWidth, times(system.engagement, 2));
     const range = system.madeToMeasure;
     const offer: WidthOffer = {

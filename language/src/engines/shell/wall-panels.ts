@@ -24,18 +24,7 @@ export interface WallPanels {
 export function wallPanels(input: ShellInput, wall: Wall, thickness: WallThickness, inside: InsideSize, panelHeight: Length, offer: WidthOffer): WallPanels {
     const ends = wallRun(input, wall, thickness);
     const onWall = input.openings.filter(opening => opening.wall === wall);
-    const placed = onWall.filter(isPlaced);
-    const run: RunInput = {
-        run: extent(ends.interval), left: ends.left, right: ends.right, offer,
-        sections: placed.map(opening => ({
-            name: opening.name, from: minus(alongWallOpening(opening, inside).section.from, ends.interval.from), width: opening.sectionWidth,
-            measuredFrom: opening.from === neighbours[wall].left ? 'left' : 'right',
-        })),
-        softRules: input.fastenings.filter(fastening => fastening.wall === wall).map((fastening): SoftRule => {
-            const zone = fastening.kind === 'fastening-zone' ? fastening.zone : { from: minus(fastening.at, leastJointToFastening), to: plus(fastening.at, leastJointToFastening) };
-            return { kind: fastening.kind, name: fastening.name, zone: { from: minus(zone.from, ends.interval.from), to: minus(zone.to, ends.interval.from) } };
-        }),
-    };
+    const run = runOfWall(input, wall, thickness, inside, offer);
     const division = divideRun(run);
     const suggestions = suggestForRun(run, division);
     const { panels, joints } = division.closes
@@ -56,6 +45,23 @@ export function wallPanels(input: ShellInput, wall: Wall, thickness: WallThickne
             ...(division.closes ? [] : division.faults.flatMap(fault => wallProblem(wall, run.run, fault, suggestions))),
             ...jointProblems(shell),
         ],
+    };
+}
+
+/** The question one wall puts to the division: its run, the sections in it, and where joints are not wanted. */
+export function runOfWall(input: ShellInput, wall: Wall, thickness: WallThickness, inside: InsideSize, offer: WidthOffer): RunInput {
+    const ends = wallRun(input, wall, thickness);
+    const placed = input.openings.filter(opening => opening.wall === wall && isPlaced(opening));
+    return {
+        run: extent(ends.interval), left: ends.left, right: ends.right, offer,
+        sections: placed.map(opening => ({
+            name: opening.name, from: minus(alongWallOpening(opening, inside).section.from, ends.interval.from), width: opening.sectionWidth,
+            measuredFrom: opening.from === neighbours[wall].left ? 'left' : 'right',
+        })),
+        softRules: input.fastenings.filter(fastening => fastening.wall === wall).map((fastening): SoftRule => {
+            const zone = fastening.kind === 'fastening-zone' ? fastening.zone : { from: minus(fastening.at, leastJointToFastening), to: plus(fastening.at, leastJointToFastening) };
+            return { kind: fastening.kind, name: fastening.name, zone: { from: minus(zone.from, ends.interval.from), to: minus(zone.to, ends.interval.from) } };
+        }),
     };
 }
 

@@ -15,7 +15,8 @@ export const circuitMissing = defineRule({
     isWaivable: true,
     fixes: 'review',
     *check({ job, results }): Generator<Finding> {
-        if (!job.isWhole || !job.circuits.every(circuit => circuit.isWhole)) return;
+        // A circuit that feeds a heater nobody knows may well be the one that is missed; its name has a finding.
+        if (!job.isWhole || !job.circuits.every(({ isWhole, values: { feeds } }) => isWhole && (!feeds || feeds.value.block))) return;
         for (const { heater, block, result } of results.circuits) {
             const lacks = circuitLacks(result.lacks);
             if (block || lacks.length === 0) continue;

@@ -2,7 +2,7 @@ import { lengthFigure } from '../../core/finding.js';
 import { minus, plus } from '../../core/length.js';
 import { manualCitation } from '../../engines/heater/casing.js';
 import { showRequired } from '../governing.js';
-import { isRoomTooLow } from '../room-height.js';
+import { isRoomTooLow, neededRoomHeight } from '../room-height.js';
 import { defineRule } from '../rule.js';
 import { heaterFindings, inCatalogue, modelSpan, reviewFix, writable } from './heater-findings.js';
 
@@ -22,7 +22,7 @@ export const roomTooLowForHeater = defineRule({
         const inside = input.results.inside;
         const height = input.job.room?.values.height;
         if (!inside || manual.roomHeight === undefined || inside.height >= manual.roomHeight || isRoomTooLow(input)) return undefined;
-        const needed = height && plus(height.value, minus(manual.roomHeight, inside.height));
+        const needed = height && (neededRoomHeight(input) ?? plus(height.value, minus(manual.roomHeight, inside.height)));
         return {
             at: height?.span ?? modelSpan(judged),
             message: `The room is ${input.show(inside.height)} high inside; heater ${name} needs ${showRequired(manual.roomHeight, input.job.unit)} (${manual.title}). ${needed === undefined ? 'Raise the room' : `Make the room ${writable(needed, input.job.unit)} high`} or choose a heater for a lower room.`,

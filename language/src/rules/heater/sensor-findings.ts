@@ -1,5 +1,5 @@
-import type { Edit, Finding } from '../../core/finding.js';
-import { insideRun, neighbours, type Wall } from '../../core/geometry.js';
+import type { Edit, Finding, Fix } from '../../core/finding.js';
+import { extent, insideRun, neighbours, type Wall } from '../../core/geometry.js';
 import { half, minus, plus, zero, type Length } from '../../core/length.js';
 import type { Span } from '../../core/span.js';
 import type { SensorBand, SensorPlace, SensorProblem } from '../../engines/heater/sensor.js';
@@ -8,7 +8,7 @@ import type { JudgedHeater } from '../../assembly/heater-judgement.js';
 import type { Block } from '../../model/block.js';
 import { showRequired } from '../governing.js';
 import type { RuleInput } from '../rule.js';
-import { heaterFindings, placeEdits, writable } from './heater-findings.js';
+import { heaterFindings, placeEdits, reviewFix, writable } from './heater-findings.js';
 
 export interface SensorCase<K extends SensorProblem['kind']> {
     readonly judged: JudgedHeater;
@@ -67,4 +67,33 @@ export function moveSensorEdits(block: Block<'sensor'>, spot: SensorSpot, { job 
 export function sensorHeightEdits({ values }: Block<'sensor'>, belowCeiling: Length, { job, results: { inside } }: RuleInput): readonly Edit[] {
     if (values.height) return inside ? [{ span: values.height.span, newText: writable(minus(inside.height, belowCeiling), job.unit) }] : [];
     return values.below_ceiling ? [{ span: values.below_ceiling.span, newText: writable(belowCeiling, job.unit) }] : [];
+}
+
+/** What is said of a sensor on a wall beside the heater's: how its distance is measured, what does not help, and where the heater would go instead. */
+export interface SideWallWords { readonly measuredAlong: string; readonly why: string; readonly move: string; readonly fixes: readonly Fix[] }
+
+/**
+ * Every place on a side wall is as far from the side of the heater as the wall itself: only the heater's place, or another wall, changes that.
+ * @returns nothing for a sensor on the heater's own wall or the one opposite
+ */
+export function besideOnSideWall(judged: JudgedHeater, block: Block<'sensor'>, short: Length, { job: { unit }, results: { inside } }: RuleInput): SideWallWords | undefined {
+    const { heater, range, name } = judged;
+    const wall = block.walls[0]?.value;
+    if (!heater || !inside || !wall) return undefined;
+    const ends = neighbours[heater.wall];
+    if (wall !== ends.left && wall !== ends.right) return undefined;
+    const words = { measuredAlong: `, measured along the ${heater.wall} wall from that side to the ${wall} wall`, why: `Another place on the ${wall} wall changes nothing.` };
+    const { u } = heater.onWall;
+    const width = extent(u);
+    const last = minus(insideRun(heater.wall, inside), width);
+    const left = wall === ends.left ? plus(u.from, short) : minus(u.from, short);
+    const near = range?.from === ends.left ? left : minus(last, left);
+    if (!range?.ranges.some(({ from, to }) => from <= near && near <= to)) return { ...words, move: '', fixes: [] };
+    const { from, centre } = judged.block.values;
+    const isCentre = !from && centre !== undefined;
+    const place = `${range.from} ${writable(isCentre ? plus(near, half(width)) : near, unit)}`;
+    return {
+        ...words, move: `With the heater ${isCentre ? 'centre from' : 'from'} ${place} the sensor may stay.`,
+        fixes: reviewFix(`Move heater ${name} to ${isCentre ? 'centre from ' : ''}${place}`, placeEdits(judged.block, range.from, near, width, unit)),
+    };
 }

@@ -1,9 +1,10 @@
 import { lengthFigure } from '../../core/finding.js';
 import { showCitation } from '../../core/citation.js';
+import { minus } from '../../core/length.js';
 import { showRequired } from '../governing.js';
 import { defineRule } from '../rule.js';
 import { inCatalogue, nearEnough, placeSpan, reviewFix, writable } from './heater-findings.js';
-import { moveSensorEdits, sensorFindings, sensorSpot } from './sensor-findings.js';
+import { besideOnSideWall, moveSensorEdits, sensorFindings, sensorSpot } from './sensor-findings.js';
 
 export const sensorTooNearHeater = defineRule({
     id: 'sensor-too-near-heater',
@@ -27,12 +28,15 @@ sensor on front { from right 7"; below_ceiling 5" }`,
         if (!isOnRightWall || (isPractice && measured + nearEnough >= value)) return undefined;
         const spot = sensorSpot(judged, input);
         const edits = spot ? moveSensorEdits(block, spot, input) : [];
+        const side = besideOnSideWall(judged, block, minus(value, measured), input);
+        const farEnough = spot && `The ${spot.wall} wall at ${writable(spot.distance, input.job.unit)} from the ${spot.from} wall is far enough.`;
+        const cures = [side?.why, farEnough, side?.move].filter(words => words);
         return {
             at: placeSpan(block), severity: isPractice ? 'info' : 'error',
-            message: `The sensor is ${input.show(measured)} from the side of heater ${judged.name}; ${showRequired(value, input.job.unit)} is needed (${showCitation(citation)}). ${spot ? `The ${spot.wall} wall at ${writable(spot.distance, input.job.unit)} from the ${spot.from} wall is far enough.` : 'Move the heater or the sensor.'}`,
+            message: `The sensor is ${input.show(measured)} from the side of heater ${judged.name}${side?.measuredAlong ?? ''}; ${showRequired(value, input.job.unit)} is needed (${showCitation(citation)}). ${cures.length > 0 ? cures.join(' ') : 'Move the heater or the sensor.'}`,
             citation, measured: lengthFigure(measured), required: lengthFigure(value), subject: `${judged.name}.sensor_band`,
             related: inCatalogue(judged, judged.model.values.sensor_from_side?.span),
-            fixes: spot ? reviewFix(`Move the sensor to ${writable(spot.distance, input.job.unit)} from the ${spot.from} wall${block.walls[0]?.value === spot.wall ? '' : ` on the ${spot.wall} wall`}`, edits) : [],
+            fixes: [...spot ? reviewFix(`Move the sensor to ${writable(spot.distance, input.job.unit)} from the ${spot.from} wall${block.walls[0]?.value === spot.wall ? '' : ` on the ${spot.wall} wall`}`, edits) : [], ...side?.fixes ?? []],
         };
     }),
 });

@@ -1,6 +1,6 @@
 import { lengthFigure } from '../../core/finding.js';
 import { minus, plus } from '../../core/length.js';
-import { isRoomTooLow } from '../room-height.js';
+import { isRoomTooLow, neededRoomHeight } from '../room-height.js';
 import { showAtLeast } from '../rounding.js';
 import { defineRule } from '../rule.js';
 import { inCatalogue, modelSpan } from './opening-findings.js';
@@ -29,7 +29,7 @@ export const doorHigherThanRoom = defineRule({
                 yield {
                     at: modelSpan(door),
                     message: `The frame of door ${door.name} reaches ${show(top)} over the floor; the ceiling lining is at ${show(room)}. ` +
-                        `Choose a lower door${height ? `, or set the height of the room to ${showAtLeast(plus(height.value, minus(top, room)), job.unit)} or more` : ''}.`,
+                        `Choose a lower door${height ? `, or set the height of the room to ${showAtLeast(neededRoomHeight(input) ?? plus(height.value, minus(top, room)), job.unit)} or more` : ''}.`,
                     citation, measured: lengthFigure(top), required: lengthFigure(room), subject: door.name,
                     related: [...height ? [{ at: height.span, message: 'The height of the room stands here.' }] : [], ...inCatalogue(door.model, door.model.values.leaf, 'The leaf stands here.')],
                 };

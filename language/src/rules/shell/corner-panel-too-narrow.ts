@@ -27,7 +27,7 @@ export const cornerPanelTooNarrow = defineRule({
             if (!at || !size) continue;
             yield {
                 at,
-                message: `The end panel of the ${problem.wall} wall at the ${problem.corner.replace('_', ' ')} corner would be ${input.show(problem.left)} wide; T + 3", ${input.show(problem.least)}, is needed (common practice, no source). ${moves.length > 0 ? `The wall closes with ${showMoves(moves, input)}.` : sizes.length > 0 ? `The nearest outside ${axis} is ${showList(sizes.map(input.show), 'or')}.` : 'Move what stands next to the corner.'}`,
+                message: `The end panel of the ${problem.wall} wall at the ${problem.corner.replace('_', ' ')} corner would be ${input.show(problem.left)} wide; T + 3", ${input.show(problem.least)}, is needed (common practice, no source). ${moves.length > 0 ? `The wall closes with ${showMoves(moves)}.` : sizes.length > 0 ? `The nearest outside ${axis} is ${showList(sizes.map(input.show), 'or')}.` : 'Move what stands next to the corner.'}`,
                 citation, ...measuredAgainst(problem.left, problem.least), subject: `room.${problem.wall}.panels`,
                 fixes: [...fixesOf(moves), ...sizes.map(length => setSize(axis, size.span, length, input))],
             };

@@ -2,7 +2,8 @@ import { inWords, lengthFigure } from '../../core/finding.js';
 import { insideRun, neighbours } from '../../core/geometry.js';
 import { minus, type Length } from '../../core/length.js';
 import { defineRule } from '../rule.js';
-import { shellProblems } from './shell-findings.js';
+import { placesOffJoints } from './heater-places.js';
+import { areOpeningsKnown, shellProblems } from './shell-findings.js';
 
 const citation = { kind: 'practice', text: 'no panel joint strictly inside the fastening zone of the heater' } as const;
 
@@ -16,8 +17,9 @@ export const jointInFasteningZone = defineRule({
     good: 'heater stove on right { model Tarn60; from front 8"; guard yes; backing 1 1/2" }',
     sources: [citation],
     isWaivable: true,
-    fixes: 'none',
+    fixes: 'review',
     *check(input) {
+        if (!areOpeningsKnown(input)) return;
         for (const { name, wall, joint, between, zone } of shellProblems(input, 'joint-in-fastening-zone')) {
             const { inside, heaters } = input.results;
             const judged = heaters.find(heater => heater.name === name);
@@ -28,11 +30,12 @@ export const jointInFasteningZone = defineRule({
             const isFromRight = from === neighbours[wall].right;
             const along = (u: Length): Length => isFromRight ? minus(insideRun(wall, inside), u) : u;
             const [near, far] = isFromRight ? [along(zone.to), along(zone.from)] : [zone.from, zone.to];
+            const { words, fixes } = placesOffJoints(input, judged);
             yield {
                 at: place?.span ?? judged.block.head,
                 message: `The joint between ${between[0]} and ${between[1]} lies ${input.show(along(joint))} from the ${from} wall, inside the fastening zone of heater ${name}, ${input.show(near)} to ${input.show(far)}; ` +
-                    `the zone has to lie inside one panel (common practice, no source). Move the heater ${input.show(minus(far, along(joint)))} toward the ${from} wall, or ${input.show(minus(along(joint), near))} away from it.`,
-                citation, measured: lengthFigure(along(joint)), required: inWords(`outside ${input.show(near)} to ${input.show(far)}`), subject: name,
+                    `the zone has to lie inside one panel (common practice, no source). ${words}`.trimEnd(),
+                citation, measured: lengthFigure(along(joint)), required: inWords(`outside ${input.show(near)} to ${input.show(far)}`), subject: name, fixes,
             };
         }
     },

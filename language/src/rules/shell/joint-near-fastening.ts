@@ -1,7 +1,7 @@
 import { showList } from '../../core/show.js';
 import { benchesAstray } from '../astray.js';
 import { defineRule } from '../rule.js';
-import { measuredAgainst, shellProblems } from './shell-findings.js';
+import { areOpeningsKnown, measuredAgainst, shellProblems } from './shell-findings.js';
 
 const citation = { kind: 'practice', text: 'no panel joint nearer than 2" to a ledger end or leg fastening' } as const;
 
@@ -17,6 +17,7 @@ export const jointNearFastening = defineRule({
     isWaivable: true,
     fixes: 'none',
     *check(input) {
+        if (!areOpeningsKnown(input)) return;
         const astray = benchesAstray(input);
         for (const [name, block] of input.results.benches?.blocks ?? []) {
             if (astray.has(name)) continue;

@@ -2,7 +2,7 @@ import { inWords, lengthFigure } from '../../core/finding.js';
 import { showList } from '../../core/show.js';
 import { isRoomOverfull } from '../astray.js';
 import { defineRule } from '../rule.js';
-import { changedSizes, fixesOf, movedOpenings, openingBlock, placeSpan, setSize, shellResult, showMoves, sizeOf } from './shell-findings.js';
+import { areOpeningsKnown, changedSizes, fixesOf, movedOpenings, openingBlock, placeSpan, setSize, shellResult, showMoves, sizeOf } from './shell-findings.js';
 import { walls } from '../../core/geometry.js';
 
 const citation = { kind: 'practice', text: 'a panel made to measure costs more than a module' } as const;
@@ -20,18 +20,18 @@ export const madeToMeasureAvoidable = defineRule({
     fixes: 'review',
     *check(input) {
         const result = shellResult(input);
-        if (!result) return;
+        if (!result || !areOpeningsKnown(input)) return;
         for (const wall of walls) {
             const { panels, suggestions } = result.walls[wall];
-            const moves = movedOpenings(input, suggestions.placesThatSave);
+            const moves = movedOpenings(input, suggestions.placesThatSave, false);
             const [move] = moves;
             const block = move && openingBlock(input, move.opening.name);
             const made = panels.filter(panel => panel.kind === 'made_to_measure');
             if (made.length === 0 || !block) continue;
             yield {
                 at: placeSpan(block),
-                message: `The ${wall} wall needs ${made.length === 1 ? 'a panel' : `${made.length} panels`} made to measure (${made.map(panel => `${panel.mark} ${input.show(panel.cover)}`).join(', ')}); one fewer is needed with ${showMoves(moves, input)} (common practice, no source).`,
-                citation, measured: inWords(`${made.length} made to measure`), required: inWords(showMoves(moves, input)), subject: `room.${wall}.panels`, fixes: fixesOf(moves),
+                message: `The ${wall} wall needs ${made.length === 1 ? 'a panel' : `${made.length} panels`} made to measure (${made.map(panel => `${panel.mark} ${input.show(panel.cover)}`).join(', ')}); one fewer is needed with ${showMoves(moves)} (common practice, no source).`,
+                citation, measured: inWords(`${made.length} made to measure`), required: inWords(showMoves(moves)), subject: `room.${wall}.panels`, fixes: fixesOf(moves),
             };
         }
         if (isRoomOverfull(input)) return;

@@ -25,7 +25,7 @@ export const openingOverlapsCorner = defineRule({
             const moves = movedOpenings(input, problem.suggestions.placesThatClose);
             yield {
                 at: placeSpan(block),
-                message: `The section of ${block.kind} ${problem.opening} runs ${input.show(problem.by)} past the ${problem.corner.replace('_', ' ')} corner; it has to end where the neighbouring wall begins. ${moves.length > 0 ? `The wall closes with ${showMoves(moves, input)}.` : 'Move it away from the corner.'}`,
+                message: `The section of ${block.kind} ${problem.opening} runs ${input.show(problem.by)} past the ${problem.corner.replace('_', ' ')} corner; it has to end where the neighbouring wall begins. ${moves.length > 0 ? `The wall closes with ${showMoves(moves)}.` : 'Move it away from the corner.'}`,
                 citation, measured: lengthFigure(problem.by), required: lengthFigure(zero), subject: problem.opening, fixes: fixesOf(moves),
             };
         }

@@ -24,7 +24,7 @@ export const openingsOverlap = defineRule({
             const moves = movedOpenings(input, problem.suggestions.placesThatClose);
             yield {
                 at: placeSpan(second),
-                message: `The sections of ${first.kind} ${problem.first} and ${second.kind} ${problem.second} overlap by ${input.show(problem.by)} on the ${problem.wall} wall; they may touch and no more. ${moves.length > 0 ? `The wall closes with ${showMoves(moves, input)}.` : 'Move one of them.'}`,
+                message: `The sections of ${first.kind} ${problem.first} and ${second.kind} ${problem.second} overlap by ${input.show(problem.by)} on the ${problem.wall} wall; they may touch and no more. ${moves.length > 0 ? `The wall closes with ${showMoves(moves)}.` : 'Move one of them.'}`,
                 citation, measured: lengthFigure(problem.by), required: lengthFigure(zero), subject: problem.second,
                 related: [{ at: placeSpan(first), message: `The place of ${problem.first} stands here.` }], fixes: fixesOf(moves),
             };

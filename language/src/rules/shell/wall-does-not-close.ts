@@ -37,7 +37,7 @@ function findingFor(input: RuleInput, axis: Axis, problems: readonly ProblemOf<'
     const moved = move && openingBlock(input, move.opening.name);
     const cures = [
         ...(sizes.length > 0 ? [`the nearest outside ${axis} that closes is ${showList(sizes.map(input.show), 'or')}`] : []),
-        ...(moves.length > 0 ? [`it also closes with ${showMoves(moves, input)}`] : []),
+        ...(moves.length > 0 ? [`it also closes with ${showMoves(moves)}`] : []),
     ];
     return {
         at: moved ? placeSpan(moved) : size.span,
