@@ -22,7 +22,7 @@ function turnPart(part: Part): unknown {
     const place = part.place && turnPlace(part.place);
     if (part.mark.includes('-LEG-')) return { ...plain(part, turnWords), ...(place && { place: roughly(place) }) };
     return {
-        ...plain(part, turnWords), ...(place && { place: roughly(place) }), ends: { left: part.ends.right, right: part.ends.left },
+        ...plain(part, turnWords), ...(place && { place: roughly(place) }), ends: { ...part.ends, left: part.ends.right, right: part.ends.left },
         notches: part.notches.map(notch => ({ ...notch, from: minus(minus(part.length, notch.from), notch.length), clears: turnWords(notch.clears) })).map(asText).sort(),
     };
 }

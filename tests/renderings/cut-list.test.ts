@@ -49,7 +49,9 @@ test.each([
 
 test.each([
     [{ left: 0, right: 0 }, 'square'], [{ left: 45, right: 45 }, '45° both ends'], [{ left: 22.5, right: 0 }, 'left 22.5°, right square'],
-])('ends %j', (ends, text) => { expect(showEnds(ends)).toBe(text); });
+    [{ left: 45, right: 45, across: 'face' }, 'mitred 45° across the face at both ends, length to the long points'],
+    [{ left: 45, right: 0, across: 'face' }, 'left mitred 45° across the face, right square, length to the long point'],
+] as const)('ends %j', (ends, text) => { expect(showEnds(ends)).toBe(text); });
 
 const notch = { side: 'front', end: 'head', toward: 'right', from: inches(13, 1, 4), length: inches(5, 3, 4), depth: inches(1, 1, 2), clears: 'lower rear rail' } as const;
 const wide = { thickness: inches(1, 1, 2), width: inches(3, 1, 2) };
@@ -64,12 +66,12 @@ test.each<[Notch, Section, 'ft_in' | 'm', string]>([
 const place: PartPlace = { wall: 'front', stretches: [{ from: inches(12, 1, 2), to: inches(30) }], run: inches(80), between: 'linings' };
 test.each<[string, PartPlace]>([
     // facing the front wall from inside, the right wall is on the left hand
-    ['12 1/2" from the right wall', place],
-    ['10" from the left wall', { ...place, stretches: [{ from: inches(60), to: inches(70) }] }],
+    ['near edge 12 1/2" from the right wall', place],
+    ['near edge 10" from the left wall', { ...place, stretches: [{ from: inches(60), to: inches(70) }] }],
     ['near edges 0", 60" from the right wall', { ...place, stretches: [{ from: zero, to: inches(2) }, { from: inches(60), to: inches(62) }] }],
     ['wall to wall', { ...place, stretches: [{ from: zero, to: inches(80) }] }],
-    ['1/8" from the outside of the back wall', { wall: 'left', stretches: [{ from: inches(40), to: inches(79, 7, 8) }], run: inches(80), between: 'outside' }],
-    ['0" from the left wall, bottom 31 1/4", top 34 3/4" over the finished floor', { wall: 'back', stretches: [{ from: zero, to: inches(20) }], run: inches(80), between: 'linings', heights: { from: inches(31, 1, 4), to: inches(34, 3, 4) } }],
+    ['near edge 1/8" from the outside of the back wall', { wall: 'left', stretches: [{ from: inches(40), to: inches(79, 7, 8) }], run: inches(80), between: 'outside' }],
+    ['near edge 0" from the left wall, bottom 31 1/4", top 34 3/4" over the finished floor', { wall: 'back', stretches: [{ from: zero, to: inches(20) }], run: inches(80), between: 'linings', heights: { from: inches(31, 1, 4), to: inches(34, 3, 4) } }],
 ])('goes to %s', (text, one) => { expect(showPartPlace(one, 'in')).toBe(text); });
 
 test('the list as a saw operator reads it', () => {
@@ -83,13 +85,23 @@ test('the list as a saw operator reads it', () => {
         'Mark          Part       Count  Cut length  Finished  Allowance  Ends                    Cut',
         '------------  ---------  -----  ----------  --------  ---------  ----------------------  ----------------',
         'UPPER-RAIL-1  rail           2    ≈73 1/2"  ≈73 1/2"         0"  left 45°, right square  shop',
-        '    Goes to: bench: 12 1/2" from the right wall',
+        '    Goes to: bench: near edge 12 1/2" from the right wall',
         'UPPER-LEG-1   bench leg      1     33 1/4"   31 1/4"         2"  square                  site, ships long',
         '    Goes to: under UPPER-RAIL-1',
         '    Measure: floor to rail',
         '3 pieces, ≈15.1 ft of cut length.',
         'Finished length and allowance make the cut length; the allowance comes off on site.',
     ].join('\n'));
+});
+
+test('a mitred piece says below its row how it is cut and to where its length is taken', () => {
+    const ends = { left: 45, right: 45, across: 'face' } as const;
+    const [table] = cutListTables(cutListGroups(lines([part('VIEW-TRIM-1', { ends }), part('A-1')])), { unit: 'in' });
+    const text = tableText(table!, 120);
+    expect(text).toContain('    Ends: mitred 45° across the face at both ends, length to the long points');
+    expect(text.match(/Ends:/g)).toHaveLength(1);
+    const [header, record] = parseCsv(cutListCsv([{ trace: { job: 'birch', errors: 0 }, groups: cutListGroups(lines([part('VIEW-TRIM-1', { ends })])), options: { unit: 'in' } }]));
+    expect(record![header!.indexOf('ends')]).toBe(showEnds(ends));
 });
 
 test('a metric job is cut in millimetres, whatever unit its room is written in', () => {
@@ -112,7 +124,7 @@ test('as csv each part is one record that another program reads back, and that s
     const read = records.map(record => Object.fromEntries(record.map((field, index) => [header![index]!, field])));
     expect(read[0]!['notches']).toContain('from the head (the top end)');
     expect(read).toMatchObject([
-        { job: 'birch', mark: 'A-1', count: '3', material: 'oak_2x4', section: '1 1/2" x 3 1/2"', thickness_mm: '38.1', width_mm: '88.9', length: '20"', length_mm: '508', finished_mm: '457.2', allowance_mm: '50.8', goes_to: 'left, "cold" side', place: '12 1/2" from the right wall' },
+        { job: 'birch', mark: 'A-1', count: '3', material: 'oak_2x4', section: '1 1/2" x 3 1/2"', thickness_mm: '38.1', width_mm: '88.9', length: '20"', length_mm: '508', finished_mm: '457.2', allowance_mm: '50.8', goes_to: 'left, "cold" side', place: 'near edge 12 1/2" from the right wall' },
         { job: 'birch', number: '2417', revision: 'B', errors: '2', mark: 'B-1', material: '', cut: 'shop', finished_mm: '508', allowance_mm: '0' },
     ]);
 });

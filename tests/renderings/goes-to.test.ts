@@ -110,7 +110,7 @@ test('what is on the list is not said to be missing, and the other way round', a
 
 test('a list made before these members were added is still read', () => {
     const list = cutListExport([{ analysis: jobs[0]! }]);
-    const added = new Set(['finishedLength', 'allowance', 'place', 'measuredFrom', 'face', 'faceWidth', 'toward', 'panels', 'notOnList', 'numbering']);
+    const added = new Set(['finishedLength', 'allowance', 'place', 'measuredFrom', 'face', 'faceWidth', 'toward', 'panels', 'notOnList', 'numbering', 'ends', 'cutOuts', 'slats', 'practice']);
     const older = JSON.stringify(list, (key, value: unknown) => added.has(key) ? undefined : value);
     expect(readCutList(older).ok).toBe(true);
 });

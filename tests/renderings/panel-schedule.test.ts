@@ -49,12 +49,12 @@ test('as the shop reads it: the front wall counts from the right wall, which is 
     const [table] = panelTables(jobs[0]!);
     const rows = table!.rows.map(row => row.cells.map(({ text }) => text).join(' | '));
     expect(rows.slice(0, 4)).toEqual([
-        'FRONT-1 | front | 0" | outside right | module | 18" | 18" | 78 3/4" | none | ',
-        'FRONT-2 | front | 18" | outside right | module | 12" | 12 3/8" | 78 3/4" | left | ',
-        'FRONT-3 | front | 30" | outside right | door section | 30" | 30 3/8" | 78 3/4" | left | door entry',
-        'FRONT-4 | front | 60" | outside right | module | 24" | 24 3/8" | 78 3/4" | left | vent exhaust',
+        'FRONT-1 | front | 0" | outside right | module | 18" | 18" | 78 3/4" | none |  | ',
+        'FRONT-2 | front | 18" | outside right | module | 12" | 12 3/8" | 78 3/4" | left |  | ',
+        'FRONT-3 | front | 30" | outside right | door section | 30" | 30 3/8" | 78 3/4" | left | door entry | door entry: frame 27 1/4" x 78 1/8", 2 1/8" from the panel\'s left edge, down to the finished floor',
+        'FRONT-4 | front | 60" | outside right | module | 24" | 24 3/8" | 78 3/4" | left | vent exhaust | vent exhaust: opening 8" x 4", 9 1/4" from the panel\'s left edge, bottom 4" over the finished floor (2 1/2" over the panel\'s lower edge)',
     ]);
-    expect(rows.at(-1)).toBe('CEILING-4 | ceiling | 61 1/2" | outside back | module | 18" | 18 3/8" | 84" | back | ');
+    expect(rows.at(-1)).toBe('CEILING-4 | ceiling | 61 1/2" | outside back | module | 18" | 18 3/8" | 84" | back |  | ');
     expect(rows.filter(row => row.includes('door entry'))).toHaveLength(1);
     expect(rows.filter(row => row.includes('vent intake')).every(row => row.startsWith('RIGHT-'))).toBe(true);
 });
@@ -80,4 +80,36 @@ test('a side that does not close is named, not left out in silence', async () =>
 test('no shell, no schedule', async () => {
     const [job] = (await analyzeText('job j {\n}')).jobs;
     expect(panelTables(job!)).toEqual([]);
+});
+
+test('the holes of a wall lie in its panels where the job puts them, and their parts make them whole', () => {
+    let split = 0;
+    for (const job of jobs) {
+        const { input, result } = job.results.shell!;
+        const scheduled = panelSchedule(job);
+        const inPanels = scheduled.flatMap(({ cutOuts, panel }) => cutOuts.map(cutOut => ({ ...cutOut, u: panel.at.from + cutOut.fromLeft, cover: panel.cover, plate: input.system.plate.section.thickness })));
+        for (const { fromLeft, width, cover, overFloor, overPanel, plate } of inPanels) {
+            expect([fromLeft >= 0, fromLeft + width <= cover, overPanel]).toEqual([true, true, Math.max(0, overFloor - plate)]);
+        }
+        for (const { name, vent } of job.results.air!.vents) {
+            if (!vent || result.walls[vent.wall].panels.length === 0) continue;
+            const own = inPanels.filter(({ of }) => of === `vent ${name}`).sort((a, b) => a.u - b.u);
+            // a vent is as wide and as high as the job says, its lower edge where the job says
+            expect([own[0]!.u, sum(...own.map(({ width }) => width)), own[0]!.height, own[0]!.overFloor]).toEqual([vent.onWall.u.from, vent.size.width, vent.size.height, vent.lowerEdge]);
+            expect(own.map(({ isPart }) => isPart)).toEqual(own.map(() => own.length > 1));
+            if (own.length > 1) split++;
+        }
+        for (const { name, window } of job.results.windows) {
+            const [glass, ...more] = inPanels.filter(({ of }) => of === `window ${name}`);
+            expect(more).toEqual([]);
+            // glass in the middle of its section
+            expect([glass!.u, glass!.fromLeft * 2 + glass!.width, glass!.overFloor]).toEqual([window!.glass.u.from, glass!.cover, window!.glass.v.from]);
+        }
+        const exported = cutListExport([{ analysis: job }]).jobs[0]!.panels!.flatMap(({ cutOuts }) => cutOuts ?? []);
+        expect(exported.map(({ of, width, fromLeftEdge, overFinishedFloor }) => [of, width.ticks, fromLeftEdge.ticks, overFinishedFloor.ticks]))
+            .toEqual(inPanels.map(({ of, width, fromLeft, overFloor }) => [of, width, fromLeft, overFloor]));
+        const [header, ...records] = parseCsv(cutListDocument(job).csv.at(-1)!.text);
+        expect(records.map(record => record[header!.indexOf('cut_outs')])).toEqual(scheduled.map(({ panel }) => cutListExport([{ analysis: job }]).jobs[0]!.panels!.find(({ mark }) => mark === panel.mark)!.cutOuts!.map(({ text }) => text).join('; ')));
+    }
+    expect(split).toBeGreaterThan(0);
 });

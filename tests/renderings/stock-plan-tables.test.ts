@@ -3,7 +3,8 @@ import { feet, inches, mm, ticks, zero } from '../../language/src/core/length.js
 import { planStockGreedy } from '../../language/src/engines/stock/plan-stock.js';
 import type { StockPlan } from '../../language/src/engines/stock/request.js';
 import type { Part } from '../../language/src/engines/parts/part.js';
-import { showMoney } from '../../language/src/renderings/show-figures.js';
+import { showBoardLength, showMoney } from '../../language/src/renderings/show-figures.js';
+import { exportPlans } from '../../language/src/renderings/cut-list-json.js';
 import { sawStops, stopName } from '../../language/src/renderings/saw-stops.js';
 import { stockPlanCsv, stockPlanTables, proofText } from '../../language/src/renderings/stock-plan-tables.js';
 import { boardPrice, planTasks, stockTasks, type PlannedStock } from '../../language/src/renderings/stock-tasks.js';
@@ -149,11 +150,26 @@ test('lengths the scale does not tell apart are cut at one stop', async () => {
 test.each([
     ['no trim, no offcut', inches(47, 15, 16), zero, 'Warning: board 1 is used up with no end trim and no offcut, so one that is short, split or out of square at an end spoils its last piece. Measure it before the first cut, or give oak_2x4 an end_trim in the catalogue.'],
     ['an offcut', inches(47, 1, 2), zero, undefined],
+    // two saw cuts of 1/8" after two pieces: 95 5/8 leave 1/8, 95 3/8 leave 3/8, 95 1/4 leave the 1/2 that squares both ends
+    ['next to no offcut', inches(47, 13, 16), zero, 'Warning: board 1 is used up with no end trim and next to no offcut, so one that is short, split or out of square at an end spoils its last piece. Measure it before the first cut, or give oak_2x4 an end_trim in the catalogue.'],
+    ['just enough offcut', inches(47, 5, 8), zero, undefined],
     ['an end trim', inches(47, 7, 16), inches(0, 1, 2), undefined],
 ])('a board used to its ends is warned of: %s', async (_, length, endTrim, warning) => {
     const planned = await plan([part('A-1', { length, count: 2 })], offer('oak_2x4', { lengths: [inches(96)], endTrim }));
     expect(stockPlanTables(planned, 'in')[1]!.footer!.find(line => line.startsWith('Warning'))).toBe(warning);
-    expect(planned[0]!.plan!.boards[0]!.offcut > 0).toBe(length === inches(47, 1, 2));
+    const [board] = planned[0]!.plan!.boards;
+    expect(board!.offcut > 0).toBe(length < inches(47, 15, 16) && endTrim === 0);
+    // the same stands at the board itself, in the table, the CSV and the export
+    const caution = warning && `Must be 8' in full and square at both ends: ${board!.offcut > 0 ? 'only 1/8" is left' : 'nothing is left'} for trimming. Measure it before the first cut.`;
+    const [, saw] = stockPlanTables(planned, 'in');
+    expect(saw!.columns.findIndex(({ id }) => id === 'caution') >= 0 ? saw!.rows[0]!.cells.at(-1)!.text : undefined).toBe(caution);
+    const [header, first, second] = parseCsv(stockPlanCsv([{ trace: { job: 'birch', errors: 0 }, planned, unit: 'in' }]));
+    expect([first, second].map(record => record![header!.indexOf('caution')])).toEqual([caution ?? '', '']);
+    expect(exportPlans(planned, 'in')[0]!.plan!.boards[0]!.caution).toBe(caution);
+});
+
+test('a board that is no whole number of feet is written in inches, as the cuts beside it', () => {
+    expect([feet(8), inches(100), inches(13, 3, 8), mm(2400)].map(length => showBoardLength(length, 'in'))).toEqual(['8\'', '100"', '13 3/8"', '≈94 1/2"']);
 });
 
 test('a quick plan for want of time says so', async () => {

@@ -4,16 +4,19 @@ import { walls } from '../core/geometry.js';
 import type { Length } from '../core/length.js';
 import { showLength } from '../core/show.js';
 import type { Span } from '../core/span.js';
+import { isMoulding, mouldingPractice } from '../engines/fittings/ceiling-moulding.js';
 import type { PartPlace } from '../engines/parts/part.js';
 import { notCheckedBy } from '../rule-sets/index.js';
 import { cautions } from './cautions.js';
-import { finishedLength, notchFace, notchFaceWidth, type CutListLine } from './cut-list.js';
+import { finishedLength, notchFace, notchFaceWidth, showEnds, type CutListLine } from './cut-list.js';
 import { jobGroups } from './cut-list-document.js';
 import { notOnList } from './not-on-list.js';
+import { showCutOut } from './panel-cut-outs.js';
 import { panelSchedule, showPanelPlace, type ScheduledPanel } from './panel-schedule.js';
 import { measuredPlace, numberingRule, showPartPlace } from './part-place.js';
 import { purposeOf, sawUnit, scaleOf, type Scale } from './show-figures.js';
-import { numberBoards, planWarnings, sawStops, stopLetters, stopName, type NumberedBoard, type NumberedPlan } from './saw-stops.js';
+import { boardCaution, numberBoards, planWarnings, sawStops, stopLetters, stopName, type NumberedBoard, type NumberedPlan } from './saw-stops.js';
+import { showGap, showSlatGap, slatGaps, type SlatGap } from './slat-gaps.js';
 import type { PlannedStock } from './stock-tasks.js';
 
 const count = z.int().check(z.nonnegative());
@@ -29,7 +32,7 @@ const partSchema = z.object({
     stock: z.optional(z.string()), nominal: z.optional(z.string()),
     section: z.object({ thickness: lengthSchema, width: lengthSchema }),
     length: lengthSchema,
-    endsDegrees: z.object({ left: z.number(), right: z.number() }),
+    endsDegrees: z.object({ left: z.number(), right: z.number() }), ends: z.optional(z.string()),
     finishedLength: z.optional(lengthSchema), allowance: z.optional(lengthSchema),
     notches: z.array(z.object({
         side: z.enum(['top', 'bottom', 'front', 'back']), from: lengthSchema, length: lengthSchema, depth: lengthSchema, clears: z.string(),
@@ -45,13 +48,17 @@ const panelSchema = z.object({
     mark: z.string(), side: z.enum([...walls, 'ceiling']), kind: z.enum(['module', 'made_to_measure', 'door_section', 'window_section']),
     place: z.object({ measuredFrom: wallSchema, face: faceSchema, distance: lengthSchema, text: z.string() }),
     cover: lengthSchema, overall: lengthSchema, height: lengthSchema, thickness: lengthSchema, tongue: z.optional(z.string()), holds: z.array(z.string()), at: z.optional(placeSchema),
+    cutOuts: z.optional(z.array(z.object({
+        of: z.string(), what: z.enum(['opening', 'clear glass', 'frame']), width: lengthSchema, height: lengthSchema, isPart: z.boolean(),
+        fromLeftEdge: lengthSchema, overFinishedFloor: lengthSchema, overLowerEdge: lengthSchema, text: z.string(),
+    }))),
 });
 
 const boardSchema = z.object({
     number: z.optional(z.int().check(z.positive())), length: lengthSchema,
     stops: z.string().register(z.globalRegistry, { description: 'Name of the setting: boards of one name are cut alike. The letter of each stop stands with its cut.' }),
     cuts: z.array(z.object({ mark: z.string(), length: lengthSchema, stop: z.optional(z.string()) })),
-    kerf: lengthSchema, trim: lengthSchema, offcut: lengthSchema,
+    kerf: lengthSchema, trim: lengthSchema, offcut: lengthSchema, caution: z.optional(z.string()),
 });
 
 const stockPlanSchema = z.object({
@@ -63,6 +70,12 @@ const stockPlanSchema = z.object({
         stops: z.optional(z.array(z.object({ letter: z.string(), length: lengthSchema, pieces: count }))), warnings: z.optional(z.array(z.string())),
         missing: z.array(z.object({ length: lengthSchema, count })), unplaceable: z.array(z.object({ mark: z.string(), length: lengthSchema, count })),
     })),
+});
+
+const slatsSchema = z.object({
+    of: z.enum(['bench', 'duckboard']), name: z.string(), count, width: lengthSchema, depth: lengthSchema,
+    gap: z.object({ ticks: z.object({ numerator: z.int(), denominator: z.int().check(z.positive()) }).register(z.globalRegistry, { description: 'One gap, exactly: a fraction of ticks.' }), text: z.string() }),
+    flush: z.literal('both edges'), text: z.string(),
 });
 
 const cutListSchema = z.object({
@@ -77,7 +90,7 @@ const cutListSchema = z.object({
         findings: z.object({ error: count, warning: count, info: count, hint: count }),
         ruleSets: z.array(z.object({ id: z.string(), title: z.string(), documents: z.array(z.object({ title: z.string(), edition: z.string() })) })),
         ruleSetsNamedBy: z.optional(z.literal('settings')),
-        notChecked: z.array(z.string()), notOnList: z.optional(z.array(z.string())), numbering: z.optional(z.string()),
+        notChecked: z.array(z.string()), notOnList: z.optional(z.array(z.string())), numbering: z.optional(z.string()), slats: z.optional(z.array(slatsSchema)), practice: z.optional(z.array(z.string())),
     })),
     cautions: z.array(z.string()),
 });
@@ -124,6 +137,7 @@ function exportJob({ analysis, planned, showFile = uri => uri }: ExportedJob): C
         ruleSets: ruleSets.map(({ id, title, documents }) => ({ id, title, documents: documents.map(document => ({ title: document.title, edition: document.edition })) })),
         ...(ruleSets.length > 0 && !job.block.written.has('rules') && { ruleSetsNamedBy: 'settings' as const }),
         notChecked: [...notCheckedBy(ruleSets)], notOnList: [...notOnList(analysis)], numbering: numberingRule,
+        slats: slatGaps(analysis).map(gap => exportSlats(gap, scale)), practice: results.parts.some(isMoulding) ? [mouldingPractice] : [],
     };
 }
 
@@ -135,7 +149,7 @@ function exportPart({ part, at }: CutListLine, unit: Scale, place: (span: Span) 
         mark: part.mark, part: part.what, count: part.count,
         ...(part.material.stock !== undefined && { stock: part.material.stock }), ...(part.nominal !== undefined && { nominal: part.nominal }),
         section: { thickness: length(part.section.thickness), width: length(part.section.width) },
-        length: length(part.length), finishedLength: length(finishedLength(part)), ...(part.allowance !== undefined && { allowance: length(part.allowance) }), endsDegrees: { left: part.ends.left, right: part.ends.right },
+        length: length(part.length), finishedLength: length(finishedLength(part)), ...(part.allowance !== undefined && { allowance: length(part.allowance) }), endsDegrees: { left: part.ends.left, right: part.ends.right }, ends: showEnds(part.ends),
         notches: part.notches.map(notch => ({
             side: notch.side, from: length(notch.from), length: length(notch.length), depth: length(notch.depth), clears: notch.clears,
             measuredFrom: notch.end, face: notchFace(notch, part.section, unit), faceWidth: length(notchFaceWidth(notch, part.section)), ...(notch.toward && { toward: notch.toward }),
@@ -156,15 +170,24 @@ function exportPlace(place: PartPlace, unit: Scale): NonNullable<z.infer<typeof 
 
 function exportPanel(scheduled: ScheduledPanel, unit: Scale, place: (span: Span) => z.infer<typeof placeSchema>): z.infer<typeof panelSchema> {
     const length = (value: Length): z.infer<typeof lengthSchema> => exportLength(value, unit);
-    const { panel, side, from, distance, tongue, holds, at } = scheduled;
+    const { panel, side, from, distance, tongue, holds, cutOuts, at } = scheduled;
     return {
         mark: panel.mark, side, kind: panel.kind, place: { measuredFrom: from.wall, face: from.face, distance: length(distance), text: showPanelPlace(scheduled, unit) },
         cover: length(panel.cover), overall: length(panel.overall), height: length(panel.height), thickness: length(panel.thickness),
-        ...(tongue !== undefined && { tongue }), holds: [...holds], ...(at && { at: place(at) }),
+        ...(tongue !== undefined && { tongue }), holds: [...holds],
+        cutOuts: cutOuts.map(one => ({
+            of: one.of, what: one.what, width: length(one.width), height: length(one.height), isPart: one.isPart,
+            fromLeftEdge: length(one.fromLeft), overFinishedFloor: length(one.overFloor), overLowerEdge: length(one.overPanel), text: showCutOut(one, unit),
+        })), ...(at && { at: place(at) }),
     };
 }
 
-function exportPlans(planned: readonly PlannedStock[], unit: Scale): z.infer<typeof stockPlanSchema>[] {
+const exportSlats = (one: SlatGap, unit: Scale): z.infer<typeof slatsSchema> => ({
+    of: one.kind, name: one.name, count: one.slats, width: exportLength(one.slatWidth, unit), depth: exportLength(one.depth, unit),
+    gap: { ticks: { numerator: Number(one.gap.n), denominator: Number(one.gap.d) }, text: showGap(one.gap, unit) }, flush: 'both edges', text: showSlatGap(one, unit),
+});
+
+export function exportPlans(planned: readonly PlannedStock[], unit: Scale): z.infer<typeof stockPlanSchema>[] {
     const numbered = numberBoards(planned);
     return planned.map(one => exportPlan(one, numbered.find(plan => plan.one === one), unit));
 }
@@ -172,10 +195,14 @@ function exportPlans(planned: readonly PlannedStock[], unit: Scale): z.infer<typ
 function exportPlan({ stock, whyNot, plan }: PlannedStock, numbered: NumberedPlan | undefined, unit: Scale): z.infer<typeof stockPlanSchema> {
     const length = (value: Length): z.infer<typeof lengthSchema> => exportLength(value, unit);
     const letters = plan ? stopLetters(plan, unit) : new Map<Length, string>();
-    const board = ({ number, board: { stockLength, patternIndex, cuts, kerfTotal, trimTotal, offcut } }: NumberedBoard): z.infer<typeof boardSchema> => ({
-        number, length: length(stockLength), stops: stopName(patternIndex), cuts: cuts.map(cut => ({ mark: cut.mark, length: length(cut.length), stop: letters.get(cut.length) ?? '' })),
-        kerf: length(kerfTotal), trim: length(trimTotal), offcut: length(offcut),
-    });
+    const board = ({ number, board: one }: NumberedBoard): z.infer<typeof boardSchema> => {
+        const { stockLength, patternIndex, cuts, kerfTotal, trimTotal, offcut } = one;
+        const caution = boardCaution(one, unit);
+        return {
+            number, length: length(stockLength), stops: stopName(patternIndex), cuts: cuts.map(cut => ({ mark: cut.mark, length: length(cut.length), stop: letters.get(cut.length) ?? '' })),
+            kerf: length(kerfTotal), trim: length(trimTotal), offcut: length(offcut), ...(caution !== undefined && { caution }),
+        };
+    };
     return {
         ...(stock !== undefined && { stock }), ...(whyNot !== undefined && { whyNotPlanned: whyNot }),
         ...(plan && {

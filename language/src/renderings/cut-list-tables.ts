@@ -32,7 +32,8 @@ const columns: readonly ListColumn[] = [
     { id: 'length', label: 'Cut length', align: 'end', fill: ({ part }, { unit }) => cell(showCut(part.length, unit), part.length) },
     { id: 'finished', label: 'Finished', align: 'end', isOptional: shipsLong, fill: ({ part }, { unit }) => cell(showCut(finishedLength(part), unit), finishedLength(part)) },
     { id: 'allowance', label: 'Allowance', align: 'end', isOptional: shipsLong, fill: ({ part }, { unit }) => cell(showCut(part.allowance ?? zero, unit), part.allowance ?? zero) },
-    { id: 'ends', label: 'Ends', align: 'start', fill: ({ part }) => cell(showEnds(part.ends)) },
+    { id: 'ends', label: 'Ends', align: 'start', fill: ({ part }) => cell(part.ends.across ? 'mitred' : showEnds(part.ends)) },
+    { id: 'mitre', label: 'Ends', align: 'start', isOptional: true, isProse: true, fill: ({ part }) => cell(part.ends.across ? showEnds(part.ends) : '') },
     { id: 'notches', label: 'Notches', align: 'start', isOptional: true, isProse: true, fill: ({ part }, { unit }) => cell(showNotches(part, unit)) },
     { id: 'cut', label: 'Cut', align: 'start', fill: ({ part }) => cell(showCutPlace(part.cut)) },
     { id: 'goes-to', label: 'Goes to', align: 'start', isProse: true, fill: ({ part }, { unit }) => cell(showGoesTo(part, unit)) },
@@ -71,7 +72,7 @@ function showRun(length: bigint, unit: Scale): string {
 
 const csvHeader = [
     ...traceHeader, 'mark', 'part', 'count', 'material', 'nominal', 'section', 'thickness_mm', 'width_mm', 'length', 'length_mm', 'finished', 'finished_mm', 'allowance', 'allowance_mm',
-    'end_left_degrees', 'end_right_degrees', 'notches', 'cut', 'goes_to', 'place', 'measure', 'from',
+    'end_left_degrees', 'end_right_degrees', 'notches', 'cut', 'goes_to', 'place', 'measure', 'ends', 'from',
 ] as const;
 
 /** Every part as one record, in the order of the list; lengths as the saw reads them and in millimetres. */
@@ -79,6 +80,6 @@ export function cutListCsv(jobs: readonly { readonly trace: JobTrace; readonly g
     return toCsv(csvHeader, jobs.flatMap(({ trace, groups, options: { unit, showPlace } }) => groups.flatMap(({ lines }) => lines.map(({ part, at }): CsvField[] => [
         ...traceFields(trace), part.mark, part.what, part.count, part.material.stock, part.nominal, showSection(part.section, unit), csvMm(part.section.thickness), csvMm(part.section.width),
         showCut(part.length, unit), csvMm(part.length), showCut(finishedLength(part), unit), csvMm(finishedLength(part)), showCut(part.allowance ?? zero, unit), csvMm(part.allowance ?? zero),
-        part.ends.left, part.ends.right, showNotches(part, unit), part.cut, part.goesTo, part.place && showPartPlace(part.place, unit), part.measure, at && showPlace?.(at),
+        part.ends.left, part.ends.right, showNotches(part, unit), part.cut, part.goesTo, part.place && showPartPlace(part.place, unit), part.measure, showEnds(part.ends), at && showPlace?.(at),
     ]))));
 }

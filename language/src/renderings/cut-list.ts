@@ -65,11 +65,12 @@ export function compareMarks(a: string, b: string): number {
     return left.length - right.length || compareText(a, b);
 }
 
-/** `square`, `45° both ends`, `left 45°, right square`: angles away from a square cut. */
-export function showEnds({ left, right }: EndCuts): string {
-    const end = (angle: number): string => angle === 0 ? 'square' : `${showNumber(angle, 3)}°`;
-    if (left === right) return left === 0 ? 'square' : `${end(left)} both ends`;
-    return `left ${end(left)}, right ${end(right)}`;
+/** `square`, `mitred 45° across the face at both ends, length to the long points`, `left 45°, right square`: angles away from a square cut. */
+export function showEnds({ left, right, across }: EndCuts): string {
+    const end = (angle: number): string => angle === 0 ? 'square' : `${across ? 'mitred ' : ''}${showNumber(angle, 3)}°${across ? ` across the ${across}` : ''}`;
+    if (left === 0 && right === 0) return 'square';
+    const points = across ? `, length to the long ${left === 0 || right === 0 ? 'point' : 'points'}` : '';
+    return left === right ? `${end(left)} ${across ? 'at ' : ''}both ends${points}` : `left ${end(left)}, right ${end(right)}${points}`;
 }
 
 /** Where each notch begins and ends and from which end that is measured, how deep it is, on which face, and what passes. */

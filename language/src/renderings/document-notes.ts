@@ -1,24 +1,29 @@
 import { isReadWhole, type RenderedJob } from './rendered-job.js';
 import type { ReportedFinding } from '../core/finding.js';
 import { showList } from '../core/show.js';
+import { isMoulding, mouldingPractice } from '../engines/fittings/ceiling-moulding.js';
 import { isKind, type Block } from '../model/block.js';
 import { notCheckedBy, type RuleSet } from '../rule-sets/index.js';
 import { notOnList } from './not-on-list.js';
 import { numberingRule } from './part-place.js';
 import { isMetricScale, purposeOf, scaleOf, showCount, type Scale } from './show-figures.js';
+import { showSlatGap, slatGaps } from './slat-gaps.js';
 import { severityChanges, waiversInForce } from './standing.js';
 import { catalogueEntries } from './stock-offers.js';
 
 /** What a reader has to know of a list: open findings, roundings, rules with their editions, manuals, catalogues, and what nobody checked. */
 export function documentNotes({ job, results, findings, ruleSets, settings, leftOut = [] }: RenderedJob, catalogues: readonly Block<'catalogue'>[] = []): readonly string[] {
     const entries = catalogueEntries(job);
+    const scale = scaleOf({ job, ...(settings && { settings }) });
     return [
         ...openFindings(findings),
         ...(isReadWhole(job) ? [] : ['Part of this job could not be read; what depends on it is left out.']),
         ...accepted(findings),
         ...changedSeverities(findings, leftOut),
-        roundingNote(scaleOf({ job, ...(settings && { settings }) })),
+        roundingNote(scale),
         ...(results.parts.length > 0 ? [numberingRule] : []),
+        ...slatGaps({ results }).map(gap => showSlatGap(gap, scale)),
+        ...(results.parts.some(isMoulding) ? [mouldingPractice] : []),
         ...ruleSets.map(set => ruleSetNote(set, !job.block.written.has('rules'))),
         ...(ruleSets.length === 0 ? ['No published rule set is named in this job, so none was checked against.'] : []),
         ...manuals(entries),

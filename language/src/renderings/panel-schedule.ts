@@ -5,6 +5,7 @@ import type { Span } from '../core/span.js';
 import type { ShellPanel } from '../engines/shell/shell-result.js';
 import { toCsv, type CsvField } from './csv.js';
 import { traceFields, traceHeader, type JobTrace } from './job-trace.js';
+import { panelCutOuts, showCutOut, type PanelCutOut } from './panel-cut-outs.js';
 import type { RenderedJob } from './rendered-job.js';
 import { scaleOf, showCount, showCut, type Scale } from './show-figures.js';
 import { csvMm } from './stock-plan-tables.js';
@@ -22,6 +23,8 @@ export interface ScheduledPanel {
     readonly tongue?: 'left' | 'right' | 'back';
     /** `door entry`, `vent intake`. */
     readonly holds: readonly string[];
+    /** The holes those make in it. */
+    readonly cutOuts: readonly PanelCutOut[];
     readonly at?: Span;
 }
 
@@ -47,7 +50,7 @@ export function panelSchedule({ job, results }: Pick<RenderedJob, 'job' | 'resul
             const at = own?.at ?? room;
             return {
                 panel, side, from: { wall: neighbours[side].left, face: runsThrough.left ? 'outside' : 'lining' }, distance: minus(panel.at.from, run.from),
-                holds: [...(own ? [own.title] : []), ...vents], ...(edge && { tongue: edge }), ...(at && { at }),
+                holds: [...(own ? [own.title] : []), ...vents], cutOuts: panelCutOuts({ results }, side, panel, input.system.plate.section.thickness), ...(edge && { tongue: edge }), ...(at && { at }),
             };
         });
     });
@@ -55,7 +58,7 @@ export function panelSchedule({ job, results }: Pick<RenderedJob, 'job' | 'resul
     const overhead = !ceiling ? [] : ceiling.panels.map((panel): ScheduledPanel => {
         const isFromLeft = ceiling.acrossAxis === 'x';
         return {
-            panel, side: 'ceiling', from: { wall: isFromLeft ? 'left' : 'back', face: 'outside' }, distance: isFromLeft ? panel.at.from : minus(input.depth, panel.at.to), holds: [],
+            panel, side: 'ceiling', from: { wall: isFromLeft ? 'left' : 'back', face: 'outside' }, distance: isFromLeft ? panel.at.from : minus(input.depth, panel.at.to), holds: [], cutOuts: [],
             ...(panel.tongueEdges.length > 0 && { tongue: isFromLeft ? 'left' : 'back' }), ...(room && { at: room }),
         };
     });
@@ -64,8 +67,9 @@ export function panelSchedule({ job, results }: Pick<RenderedJob, 'job' | 'resul
 
 export const panelKinds = { module: 'module', made_to_measure: 'made to measure', door_section: 'door section', window_section: 'window section' } as const satisfies Record<ShellPanel['kind'], string>;
 
-/** `24" from the outside of the right wall`. */
-export const showPanelPlace = (scheduled: Pick<ScheduledPanel, 'from' | 'distance'>, unit: Scale): string => `${showCut(scheduled.distance, unit)} from the ${showFrom(scheduled)}`;
+/** `near edge 24" from the outside of the right wall`. */
+export const showPanelPlace = (scheduled: Pick<ScheduledPanel, 'from' | 'distance'>, unit: Scale): string => `near edge ${showCut(scheduled.distance, unit)} from the ${showFrom(scheduled)}`;
+const showCutOuts = (cutOuts: readonly PanelCutOut[], unit: Scale): string => cutOuts.map(one => showCutOut(one, unit)).join('; ');
 const showFrom = ({ from }: Pick<ScheduledPanel, 'from'>): string => from.face === 'outside' ? `outside of the ${from.wall} wall` : `lining of the ${from.wall} wall`;
 
 const columns: readonly TableColumn[] = [
@@ -80,6 +84,7 @@ const columns: readonly TableColumn[] = [
     { id: 'thickness', label: 'Thick', align: 'end' },
     { id: 'tongue', label: 'Tongue', align: 'start' },
     { id: 'holds', label: 'Holds', align: 'start' },
+    { id: 'cut-outs', label: 'Cut-outs', align: 'start', isProse: true },
 ];
 
 /** The panels as one table; nothing when no side of the room closes. */
@@ -88,15 +93,15 @@ export function panelTables(analysis: PanelsOf): readonly Table[] {
     const unit = scaleOf(analysis);
     if (panels.length === 0) return [];
     const thicknesses = new Set(panels.map(({ panel }) => panel.thickness));
-    const isShown = ({ id }: TableColumn): boolean => id !== 'thickness' || thicknesses.size > 1;
+    const isShown = ({ id }: TableColumn): boolean => id === 'thickness' ? thicknesses.size > 1 : id !== 'cut-outs' || panels.some(({ cutOuts }) => cutOuts.length > 0);
     const shown = columns.filter(isShown);
     const rows = panels.map(scheduled => {
-        const { panel, side, tongue, holds, at, distance, from } = scheduled;
+        const { panel, side, tongue, holds, cutOuts, at, distance, from } = scheduled;
         const figure = (length: Length) => cell(showCut(length, unit), length);
         return {
             cells: [
                 cell(panel.mark), cell(side), figure(distance), cell(`${from.face} ${from.wall}`), cell(panelKinds[panel.kind]), figure(panel.cover), figure(panel.overall),
-                figure(panel.height), figure(panel.thickness), cell(tongue ?? 'none'), cell(holds.join(', ')),
+                figure(panel.height), figure(panel.thickness), cell(tongue ?? 'none'), cell(holds.join(', ')), cell(showCutOuts(cutOuts, unit)),
             ].filter((_, index) => { const column = columns[index]; return column !== undefined && isShown(column); }),
             ...(at && { at }),
         };
@@ -117,22 +122,27 @@ function footer({ job, results, settings }: PanelsOf, panels: readonly Scheduled
         `${showCount(panels.length, 'panel')}: ${showList(counts)}.${thickness !== undefined && thicknesses.size === 1 ? ` All are ${showCut(thickness, scaleOf({ job, ...(settings && { settings }) }))} thick.` : ''}`,
         'The near edge is measured from the outside or from the lining of the wall named, where the panels of that side begin.',
         'Cover is the width a panel takes of its side; overall adds the tongue. The tongue is on the left or right edge as seen from inside; on a ceiling panel, on the edge toward that side of the room. The height of a ceiling panel is its length along the span.',
+        ...(panels.some(({ cutOuts }) => cutOuts.length > 0) ? ['Cut-outs are width x height. A panel\'s left edge is that of its cover as seen from inside, the tongue not counted; its lower edge stands on the base plate, whose underside is on the finished floor.'] : []),
+        ...(panels.some(({ cutOuts }) => cutOuts.some(({ what }) => what === 'clear glass')) ? ['The hole round clear glass is larger than the glass: as large as the window\'s own papers say.'] : []),
         ...(open.length > 0 ? [`Without panels, because it does not close: ${showList(open)}.`] : []),
     ];
 }
 
 const csvHeader = [
-    ...traceHeader, 'panel', 'wall', 'near_edge', 'near_edge_mm', 'measured_from', 'kind', 'cover', 'cover_mm', 'overall', 'overall_mm', 'height', 'height_mm', 'thickness', 'thickness_mm', 'tongue', 'holds',
+    ...traceHeader, 'panel', 'wall', 'near_edge', 'near_edge_mm', 'measured_from', 'kind', 'cover', 'cover_mm', 'overall', 'overall_mm', 'height', 'height_mm', 'thickness', 'thickness_mm', 'tongue', 'holds', 'cut_outs', 'cut_outs_mm',
 ] as const;
+
+/** Width x height at left edge, lower edge over the finished floor: one figure after the other for a program to read. */
+const showCutOutMm = ({ of, width, height, fromLeft, overFloor }: PanelCutOut): string => `${of} ${csvMm(width)} x ${csvMm(height)} at ${csvMm(fromLeft)}, ${csvMm(overFloor)}`;
 
 /** One record a panel, in the order of the schedule. */
 export function panelScheduleCsv(jobs: readonly { readonly trace: JobTrace; readonly panels: readonly ScheduledPanel[]; readonly unit: Scale }[]): string {
     return toCsv(csvHeader, jobs.flatMap(({ trace, panels, unit }) => panels.map((scheduled): CsvField[] => {
-        const { panel: { mark, kind, cover, overall, height, thickness }, side, distance, tongue, holds } = scheduled;
+        const { panel: { mark, kind, cover, overall, height, thickness }, side, distance, tongue, holds, cutOuts } = scheduled;
         const both = (length: Length): CsvField[] => [showCut(length, unit), csvMm(length)];
         return [
             ...traceFields(trace), mark, side, ...both(distance), showFrom(scheduled), panelKinds[kind],
-            ...both(cover), ...both(overall), ...both(height), ...both(thickness), tongue ?? 'none', holds.join(', '),
+            ...both(cover), ...both(overall), ...both(height), ...both(thickness), tongue ?? 'none', holds.join(', '), showCutOuts(cutOuts, unit), cutOuts.map(showCutOutMm).join('; '),
         ];
     })));
 }

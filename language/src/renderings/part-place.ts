@@ -25,14 +25,14 @@ export function measuredPlace({ wall, stretches, run, between }: PartPlace): Mea
         : { from: ends.left, between, distances: stretches.map(({ from }) => from) };
 }
 
-/** `12 1/2" from the right wall`, `0", 18 5/8" from the left wall`, with the heights to mark where there are any. */
+/** `near edge 12 1/2" from the right wall`, `near edges 0", 18 5/8" from the left wall`, with the heights to mark where there are any. */
 export function showPartPlace(place: PartPlace, unit: Scale): string {
     const { from, distances } = measuredPlace(place);
     const [only] = place.stretches;
     const isWhole = place.stretches.length === 1 && only?.from === 0 && only.to === place.run;
     const figures = distances.map(distance => showCut(distance, unit)).join(', ');
     const along = isWhole ? place.between === 'linings' ? 'wall to wall' : 'over the whole side'
-        : `${distances.length > 1 ? 'near edges ' : ''}${figures} from ${place.between === 'linings' ? `the ${from} wall` : `the outside of the ${from} wall`}`;
+        : `near ${distances.length > 1 ? 'edges' : 'edge'} ${figures} from ${place.between === 'linings' ? `the ${from} wall` : `the outside of the ${from} wall`}`;
     if (!place.heights) return along;
     return `${along}, bottom ${showCut(place.heights.from, unit)}, top ${showCut(place.heights.to, unit)} over the finished floor`;
 }

@@ -1,7 +1,7 @@
-import type { Length } from '../core/length.js';
+import { inches, type Length } from '../core/length.js';
 import { showList } from '../core/show.js';
 import type { StockBoard, StockPlan } from '../engines/stock/request.js';
-import { showCut, type Scale } from './show-figures.js';
+import { showBoardLength, showCut, type Scale } from './show-figures.js';
 import type { PlannedStock } from './stock-tasks.js';
 
 export type WithPlan = PlannedStock & { readonly plan: StockPlan };
@@ -54,12 +54,23 @@ export function stopName(index: number): string {
     return index < 26 ? letter : stopName(Math.floor(index / 26) - 1) + letter;
 }
 
+/** Offcut under which a board is as good as used up: less than squaring its two ends takes. Common practice, no source. */
+export const tightOffcut = inches(0, 1, 2);
+
+/** Whether a board has to be full length and square at both ends as it comes: nothing is trimmed and next to nothing is left. */
+export const isTight = ({ trimTotal, offcut }: Pick<StockBoard, 'trimTotal' | 'offcut'>): boolean => trimTotal === 0 && offcut < tightOffcut;
+
+/** What stands at a board that has to be perfect. */
+export const boardCaution = (board: StockBoard, unit: Scale): string | undefined => !isTight(board) ? undefined
+    : `Must be ${showBoardLength(board.stockLength, unit)} in full and square at both ends: ${board.offcut === 0 ? 'nothing is left' : `only ${showCut(board.offcut, unit)} is left`} for trimming. Measure it before the first cut.`;
+
 /** What a saw operator has to be warned of before the first cut. */
 export function planWarnings({ one, boards }: NumberedPlan): readonly string[] {
     // trim and offcut are where a board's bad end goes; a board with neither has to be perfect
-    const tight = boards.filter(({ board: { trimTotal, offcut } }) => trimTotal === 0 && offcut === 0).map(({ number }) => String(number));
+    const tight = boards.filter(({ board }) => isTight(board)).map(({ number }) => String(number));
     if (tight.length === 0) return [];
+    const isAll = boards.every(({ board }) => !isTight(board) || board.offcut === 0);
     const [which, its] = tight.length === 1 ? ['board', 'its'] : ['boards', 'their'];
-    return [`Warning: ${which} ${showList(tight)} ${tight.length === 1 ? 'is' : 'are'} used up with no end trim and no offcut, so one that is short, split or out of square at an end spoils ${its} last piece. ` +
+    return [`Warning: ${which} ${showList(tight)} ${tight.length === 1 ? 'is' : 'are'} used up with no end trim and ${isAll ? 'no offcut' : 'next to no offcut'}, so one that is short, split or out of square at an end spoils ${its} last piece. ` +
         `Measure ${tight.length === 1 ? 'it' : 'them'} before the first cut${one.stock === undefined ? '' : `, or give ${one.stock} an end_trim in the catalogue`}.`];
 }

@@ -1,4 +1,4 @@
-import type { Length } from '../core/length.js';
+import { TICKS_PER_FOOT, type Length } from '../core/length.js';
 import { isMetric, showLength, showNumber, type LengthUnit, type Purpose } from '../core/show.js';
 import type { RenderedJob } from './rendered-job.js';
 
@@ -28,8 +28,8 @@ export const sawUnit = (scale: Scale): LengthUnit => isMetricScale(scale) ? 'mm'
 /** A length as the saw operator reads it, with ≈ before a figure that is not the value. */
 export const showCut = (length: Length, scale: Scale): string => showLength(length, sawUnit(scale), purposeOf(scale));
 
-/** A board as bought: `8'`, `2400 mm`. */
-export const showBoardLength = (length: Length, scale: Scale): string => showLength(length, isMetricScale(scale) ? 'mm' : 'ft_in', 'shop');
+/** A board as bought: `8'`, `2400 mm`. One that is no whole number of feet is written in inches, as every other length on the page: `100"`. */
+export const showBoardLength = (length: Length, scale: Scale): string => showLength(length, isMetricScale(scale) ? 'mm' : length % TICKS_PER_FOOT === 0 ? 'ft_in' : 'in', 'shop');
 
 /** `1 1/2" x 3 1/2"`, thickness first. */
 export const showSection = (section: { readonly thickness: Length; readonly width: Length }, unit: Scale): string =>

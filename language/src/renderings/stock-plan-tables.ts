@@ -3,7 +3,7 @@ import { showList } from '../core/show.js';
 import type { StockBoard, StockPlan } from '../engines/stock/request.js';
 import { toCsv, type CsvField } from './csv.js';
 import { traceFields, traceHeader, type JobTrace } from './job-trace.js';
-import { hasPlan, numberBoards, planWarnings, sawStops, stopLetters, type NumberedPlan, type WithPlan } from './saw-stops.js';
+import { boardCaution, hasPlan, isTight, numberBoards, planWarnings, sawStops, stopLetters, type NumberedPlan, type WithPlan } from './saw-stops.js';
 import { showBoardLength, showCount, showCut, showMoney, showSection, showShareUp, type Scale } from './show-figures.js';
 import type { PlannedStock } from './stock-tasks.js';
 import { cell, footerLines, type Table, type TableColumn, type TableRow } from './tables-document.js';
@@ -87,17 +87,21 @@ const sawColumns: readonly TableColumn[] = [
     { id: 'kerf', label: 'Saw cuts take', align: 'end' },
     { id: 'trim', label: 'End trim', align: 'end' },
     { id: 'offcut', label: 'Offcut', align: 'end' },
+    { id: 'caution', label: 'Caution', align: 'start', isProse: true },
 ];
 
 function sawTable(numbered: NumberedPlan, unit: Scale): Table {
     const { one, boards } = numbered;
     const { plan, offer, request } = one;
     const letters = stopLetters(plan, unit);
+    const isAnyTight = boards.some(({ board }) => isTight(board));
+    const columns = sawColumns.filter(({ id }) => id !== 'caution' || isAnyTight);
     // a row a board, however alike: each is ticked off when it is cut
     const rows = boards.map(({ number, board }): TableRow => ({
         cells: [
             cell(String(number), number), cell(showBoardLength(board.stockLength, unit), board.stockLength), cell(showCuts(board, letters, unit)),
             cell(showCut(board.kerfTotal, unit), board.kerfTotal), cell(showCut(board.trimTotal, unit), board.trimTotal), cell(showCut(board.offcut, unit), board.offcut),
+            ...(isAnyTight ? [cell(boardCaution(board, unit) ?? '')] : []),
         ],
         ...(offer && { at: offer.at }),
     }));
@@ -109,7 +113,7 @@ function sawTable(numbered: NumberedPlan, unit: Scale): Table {
     ];
     if (request) lines.push(`One saw cut takes ${showCut(request.kerf, unit)}; ${request.endTrim > 0 ? `each end of a board loses ${showCut(request.endTrim, unit)} before use` : 'nothing is cut off the ends of a board before use'}.`);
     lines.push(...planWarnings(numbered), ...planRemarks(one, unit));
-    return { id: `saw-${one.stock ?? 'unnamed'}`, caption, columns: sawColumns, rows, footer: footerLines(lines, sawColumns) };
+    return { id: `saw-${one.stock ?? 'unnamed'}`, caption, columns, rows, footer: footerLines(lines, columns) };
 }
 
 const offcutWords = (plan: StockPlan, unit: Scale): string => {
@@ -147,7 +151,7 @@ function showCuts({ cuts }: StockBoard, letters: ReadonlyMap<Length, string>, un
     return runs.map(({ mark, length, count }) => `${count > 1 ? `${count} × ` : ''}${letters.get(length) ?? ''} ${showCut(length, unit)} ${mark}`).join(', ');
 }
 
-const csvHeader = [...traceHeader, 'stock', 'board', 'board_length', 'board_length_mm', 'cut', 'stop', 'mark', 'length', 'length_mm', 'kerf_mm', 'trim_mm', 'offcut_mm'] as const;
+const csvHeader = [...traceHeader, 'stock', 'board', 'board_length', 'board_length_mm', 'cut', 'stop', 'mark', 'length', 'length_mm', 'kerf_mm', 'trim_mm', 'offcut_mm', 'caution'] as const;
 
 /** One record a cut, for a saw or a spreadsheet. Boards are numbered through all stocks; what a board loses stands in the record of its last cut. */
 export function stockPlanCsv(plans: readonly { readonly trace: JobTrace; readonly planned: readonly PlannedStock[]; readonly unit: Scale }[]): string {
@@ -158,7 +162,7 @@ export function stockPlanCsv(plans: readonly { readonly trace: JobTrace; readonl
             const loss = (value: Length): number | undefined => isLast ? csvMm(value) : undefined;
             return [
                 ...traceFields(trace), stock, number, showBoardLength(board.stockLength, unit), csvMm(board.stockLength), index + 1, letters.get(length),
-                mark, showCut(length, unit), csvMm(length), loss(board.kerfTotal), loss(board.trimTotal), loss(board.offcut),
+                mark, showCut(length, unit), csvMm(length), loss(board.kerfTotal), loss(board.trimTotal), loss(board.offcut), index === 0 ? boardCaution(board, unit) : undefined,
             ];
         }));
     })));

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { interval, overlap } from '../../../language/src/core/geometry.js';
+import { interval, overlap, type Wall } from '../../../language/src/core/geometry.js';
 import { inches, ticks } from '../../../language/src/core/length.js';
 import { duckboardBuild } from '../../../language/src/engines/fittings/duckboard.js';
 import { ceilingMouldings } from '../../../language/src/engines/fittings/ceiling-moulding.js';
@@ -81,18 +81,29 @@ test('a depth no gap makes names the nearest depths that one does', () => {
     expect(duckboardBuild({ name: 'walk', width: inches(30), depth: inches(6), slat: { stock: 'cedar', section: { thickness: inches(0, 3, 4), width: inches(3, 1, 2) } } }).problem?.kind).toBe('duckboard-too-small');
 });
 
+// the door wall's and the one across from it run through; the others lose two thicknesses of 3/4" between them. Common practice, no source.
 test('ceiling mouldings are cut on site, ship long and say what to measure', () => {
     const parts = ceilingMouldings({ stock: 'cove', section: { thickness: inches(0, 3, 4), width: inches(1, 1, 2) }, inside, doorWall: 'front' });
     expect(parts.map(({ mark, length, cut }) => [mark, length, cut])).toEqual([
-        ['FRONT-MOULDING-1', inches(78, 1, 2), 'site'], ['LEFT-MOULDING-1', inches(66, 1, 2), 'site'],
-        ['BACK-MOULDING-1', inches(78, 1, 2), 'site'], ['RIGHT-MOULDING-1', inches(66, 1, 2), 'site'],
+        ['FRONT-MOULDING-1', inches(78, 1, 2), 'site'], ['LEFT-MOULDING-1', inches(65), 'site'],
+        ['BACK-MOULDING-1', inches(78, 1, 2), 'site'], ['RIGHT-MOULDING-1', inches(65), 'site'],
     ]);
     expect(parts[0]!.measure).toBe('lining to lining along the front wall, under the ceiling; it goes on after the door is aligned and holds it in line');
-    expect(parts[1]!.measure).toBe('lining to lining along the left wall, under the ceiling');
+    expect(parts[1]!.measure).toBe('between the moulding of the front wall and the one across from it once those two are up, along the left wall, under the ceiling');
+    expect(parts.map(({ goesTo }) => /runs through|butted square/.exec(goesTo)?.[0])).toEqual(['runs through', 'butted square', 'runs through', 'butted square']);
+    expect(parts[1]!.place).toEqual({ wall: 'left', stretches: [interval(inches(0, 3, 4), inches(63, 3, 4))], run: inches(64, 1, 2), between: 'linings' });
+});
+
+test('with the door in a side wall the side mouldings run through, and nothing stands between mouldings that touch', () => {
+    const section = { thickness: inches(0, 3, 4), width: inches(1, 1, 2) };
+    const finished = (size: typeof inside, doorWall?: Wall) => ceilingMouldings({ stock: 'cove', section, inside: size, ...(doorWall && { doorWall }) }).map(({ mark, length, allowance }) => [mark.split('-')[0], length - allowance!]);
+    expect(finished(inside, 'right')).toEqual([['FRONT', inches(75)], ['LEFT', inches(64, 1, 2)], ['BACK', inches(75)], ['RIGHT', inches(64, 1, 2)]]);
+    expect(finished(inside)).toEqual(finished(inside, 'back'));
+    expect(finished({ ...inside, depth: inches(1, 1, 2) })).toEqual([['FRONT', inches(76, 1, 2)], ['BACK', inches(76, 1, 2)]]);
 });
 
 test('a wall longer than the stock gets equal pieces', () => {
-    const [front, left] = ceilingMouldings({ stock: 'cove', section: { thickness: inches(0, 3, 4), width: inches(1, 1, 2) }, inside, longest: inches(66, 1, 2) });
+    const [front, left] = ceilingMouldings({ stock: 'cove', section: { thickness: inches(0, 3, 4), width: inches(1, 1, 2) }, inside, longest: inches(65) });
     expect([front!.count, front!.length]).toEqual([2, inches(40, 1, 4)]);
-    expect([left!.count, left!.length]).toEqual([1, inches(66, 1, 2)]); // exactly the stock length is enough
+    expect([left!.count, left!.length]).toEqual([1, inches(65)]); // exactly the stock length is enough
 });

@@ -114,7 +114,7 @@ test('a window by its clear glass, with mitred trim long point to long point', (
     expect(window!.section).toEqual(interval(inches(18), inches(42)));
     expect(window!.glassArea).toBe(area(inches(20), inches(16)));
     expect(windowTrimParts(window!).map(({ count, length, ends }) => [count, length, ends])).toEqual([
-        [2, inches(25), { left: 45, right: 45 }], [2, inches(21), { left: 45, right: 45 }],
+        [2, inches(25), { left: 45, right: 45, across: 'face' }], [2, inches(21), { left: 45, right: 45, across: 'face' }],
     ]);
 });
 

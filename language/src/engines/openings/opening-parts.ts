@@ -14,7 +14,7 @@ export interface BoardStock {
 /** `VIEW-TRIM`: the block's name as a mark has it, and what the part is. */
 export const markOf = (name: string, what: string): string => `${name.replaceAll(/[^A-Za-z0-9]+/g, '-').toUpperCase()}-${what}`;
 
-const mitred: EndCuts = { left: 45, right: 45 };
+const mitred: EndCuts = { left: 45, right: 45, across: 'face' };
 
 /**
  * Jambs and head of a door frame. The jambs stand on the floor, a raised threshold runs between them; the head lies on both jambs.

@@ -37,6 +37,8 @@ export interface Notch {
 export interface EndCuts {
     readonly left: number;
     readonly right: number;
+    /** A mitre: the cut runs slanting over the wide face and square through the thickness, as at the corner of a picture frame. Absent when both ends are square. */
+    readonly across?: 'face';
 }
 
 export const squareEnds: EndCuts = { left: 0, right: 0 };
