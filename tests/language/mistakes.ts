@@ -53,8 +53,8 @@ export const mistakes: Readonly<Record<string, { readonly text: string; readonly
     'unknown-unit': { text: `
         job a {
             rules us_dwelling
-            site { width 96inch; depth 96"; floor tile; ceiling 7'6" }
-            //           ^^^^^^ error: inch is not a unit. Units are…
+            site { width 96cubit; depth 96"; floor tile; ceiling 7'6" }
+            //           ^^^^^^^ error: cubit is not a unit. Units are…
         }` },
     'inch-mark-missing': { text: `
         job a {

@@ -8,6 +8,7 @@ import { baseTermOf, nameOf } from '../syntax/words.js';
 import { beginsFact, blocksIn, definitionOf, isBlockKind } from '../vocabulary/index.js';
 import { isStatement, statementsIn } from '../vocabulary/statements.js';
 import { isKind, type Block } from './block.js';
+import { showHeader } from './block-mistakes.js';
 import { DocumentText } from './document-text.js';
 import type { HotroomFile } from './job.js';
 import { JobSource, type JobSurroundings } from './job-source.js';
@@ -95,7 +96,7 @@ class FileLowering {
             if (its !== reading) reading.findings.push(...its.findings);
             top.push(block);
         }
-        if (ofAJob.length > 1) reportMissingJob(ofAJob, reading);
+        if (ofAJob.length > 1) reportMissingJob(ofAJob, text.items, reading);
         reportLets(text.items, reading, fact => text.isDamaged(fact));
         for (const name of fileLets.names) fileLets.find(name);
         reportNamesTaken(text.items, top, reading);
@@ -205,9 +206,15 @@ class FileLowering {
 const isTopOfFile = ({ key }: ast.Fact): boolean => (isBlockKind(key) && blocksIn('file').includes(key)) || isStatement('file', key);
 
 /** Facts of a job that stand in none: the line that begins it is missing, and so the brace at its end has no partner. */
-function reportMissingJob(lines: readonly ast.Fact[], reading: Reading): void {
+function reportMissingJob(lines: readonly ast.Fact[], items: readonly ast.Fact[], reading: Reading): void {
     const [first, last] = [lines[0], lines.at(-1)];
     if (!first || !last) return;
+    const job = items.slice(0, items.indexOf(first)).findLast(({ key, braced }) => key === 'job' && braced);
+    const saysAgain = job && lines.some(({ key }) => job.body.some(fact => fact.key === key && !(isBlockKind(key) && definitionOf(key).isRepeatable)));
+    if (job && !saysAgain) {
+        reading.report('unknown-word', keySpan(first, reading), `‘${first.key}’ and ${lines.length - 1} more line${lines.length > 2 ? 's' : ''} belong in a job. The } before them closes ${showHeader(job)} too early; move it behind them.`);
+        return;
+    }
     const end = reading.spanOf(last).end;
     const brace = reading.findings.findIndex(({ rule, at }) => rule === 'brace-without-partner' && at.start >= end);
     if (brace >= 0) reading.findings.splice(brace, 1);

@@ -4,7 +4,7 @@ import { showList } from '../core/show.js';
 import * as ast from '../syntax/generated/ast.js';
 import type { HotroomServices } from '../syntax/module.js';
 import { baseTermOf, nameOf, parentOf } from '../syntax/words.js';
-import { isShared } from '../vocabulary/index.js';
+import { definitionOf, isBlockKind, isShared } from '../vocabulary/index.js';
 import { listNames } from './list-names.js';
 import { filesNear } from './nearby-files.js';
 import type { Reading } from './reading.js';
@@ -25,7 +25,7 @@ export class UnknownNames {
         const lost: UnknownName[] = [];
         for (const [name, { words, kinds }] of this.names) {
             const [first] = words;
-            if (!first || name === '' || (kinds.some(isShared) && !isFileWhole)) continue;
+            if (!first || name === '' || (kinds.some(isShared) && !isFileWhole) || hasNameless(first, kinds)) continue;
             const { help, nearest, isElsewhere } = this.helpFor(first, name, kinds);
             if (isElsewhere) lost.push({ name, words, kinds, first, help });
             else this.reportOne({ name, words, kinds, first, help }, reading, nearest);
@@ -97,4 +97,12 @@ function blockAround(word: ast.Word): ast.Fact | undefined {
 function madeBy(word: ast.Word): ast.Fact | undefined {
     const fact = AstUtils.getContainerOfType(word, ast.isFact);
     return fact && baseTermOf(fact)?.word === word ? fact : undefined;
+}
+
+/** Whether a block around holds one of these kinds whose name is missing: that has its message, and it may be the one that is meant. */
+function hasNameless(word: ast.Word, kinds: readonly string[]): boolean {
+    for (let fact = AstUtils.getContainerOfType(word, ast.isFact); fact; fact = parentOf(fact)) {
+        if (fact.body.some(one => kinds.includes(one.key) && isBlockKind(one.key) && definitionOf(one.key).name === 'required' && nameOf(one) === undefined)) return true;
+    }
+    return false;
 }

@@ -29,6 +29,7 @@ export class HotroomLexer extends DefaultLexer {
         this.types = {
             word: type('ID'), text: type('STRING'), length: type('LENGTH'), quantity: type('QUANTITY'), number: type('NUMBER'), date: type('DATE'),
             lineEnd: type('NL'), openBrace: type('{'), closeBrace: type('}'), closeBracket: type(')'), comma: type(','), callOpen: type('CALL_OPEN'), then: type('then'), else: type('else'),
+            times: type('x'), comparisons: { '=': type('='), '!=': type('!='), '<=': type('<='), '>=': type('>=') },
         };
     }
 

@@ -20,4 +20,4 @@ export interface TextFix {
 export type SyntaxProblemId =
     | 'unexpected-character' | 'typeset-sign' | 'unclear-sign' | 'file-too-large' | 'negative-length' | 'text-not-closed' | 'curly-quote' | 'decimal-comma' | 'unknown-unit' | 'inch-mark-missing' | 'hyphen-spacing'
     | 'value-missing' | 'bracket-not-closed' | 'bracket-without-partner' | 'block-not-closed' | 'brace-without-partner' | 'brace-missing'
-    | 'brace-on-its-own-line' | 'line-without-a-word' | 'two-facts-on-one-line' | 'part-out-of-place' | 'kind-missing' | 'unknown-word';
+    | 'brace-on-its-own-line' | 'line-without-a-word' | 'two-facts-on-one-line' | 'part-out-of-place' | 'kind-missing' | 'unknown-word' | 'use-not-a-path' | 'wall-missing' | 'part-not-expected';

@@ -1,5 +1,6 @@
+import type { TextFix } from './problem.js';
 import { propertyKinds } from './property-kinds.js';
-import { endOf, insertedToken, isLength, touches, withType, type Token, type TokenTypes } from './token-list.js';
+import { endOf, insertedToken, isLength, operatorWords, touches, withType, type Token, type TokenTypes } from './token-list.js';
 import { ValueCursor, type Report } from './value-cursor.js';
 
 /**
@@ -13,6 +14,8 @@ export function tidyValues(key: Token, tokens: readonly Token[], types: TokenTyp
     return new ValueReader(key, tokens, types, report).read();
 }
 
+/** The functions of the language; they are defined in model/functions.ts. */
+export const functionNames: ReadonlySet<string> = new Set(['min', 'max', 'sum', 'count', 'any', 'all', 'not', 'round_down', 'round_up', 'opposite']);
 const comparisons: ReadonlySet<string> = new Set(['=', '!=', '<', '<=', '>', '>=']);
 const isComparison = (token: Token): boolean => comparisons.has(token.image);
 
@@ -202,6 +205,30 @@ class ValueReader extends ValueCursor {
         }
         const open = this.current();
         if (open?.image === '(' && touches(this.tokens[this.at - 1] ?? token, open)) this.call(token, open);
+        else if (functionNames.has(token.image) && this.tokens[this.at - 1] === token) this.loose(token, open);
+    }
+
+    /** A function whose bracket stands apart, or a `not` without one. */
+    private loose(name: Token, next: Token | undefined): void {
+        const isApart = next?.image === '(';
+        if (!next || !(isApart || (name.image === 'not' && this.startsValue(next) && next.image !== '-' && !operatorWords.has(next.image)))) return;
+        const say = (edits?: TextFix['edits']): void => {
+            if (this.isReported) return;
+            this.isReported = true;
+            this.report({
+                id: 'part-out-of-place', start: name.startOffset, end: endOf(next), message: `${name.image} is written ${name.image}(${name.image === 'not' ? 'condition' : '…'}): its bracket touches it.`,
+                ...(edits && { fix: { title: 'Put the bracket right behind it', edits } }),
+            });
+        };
+        if (isApart) { say([{ start: endOf(name), end: next.startOffset, newText: '' }]); this.call(name, next); return; }
+        this.out.push(withType(insertedToken(this.types.callOpen, name), this.types.callOpen));
+        const start = this.at;
+        this.comparison();
+        const last = this.tokens[this.at - 1] ?? next;
+        this.out.push({ ...insertedToken(this.types.closeBracket, last), image: ')' });
+        // What `not a = b` means differs from language to language.
+        const isOne = !this.tokens.slice(start, this.at).some(isComparison);
+        say(isOne ? [{ start: endOf(name), end: next.startOffset, newText: '(' }, { start: endOf(last), end: endOf(last), newText: ')' }] : undefined);
     }
 
     private group(open: Token): void {

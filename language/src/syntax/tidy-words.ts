@@ -1,7 +1,9 @@
 import type { LexerResult } from 'langium';
 import { units } from '../core/quantity.js';
 import type { SyntaxProblem } from './problem.js';
+import { quotePaths } from './bare-paths.js';
 import { endOf, touches, type Token, type TokenTypes } from './token-list.js';
+import { WordHabits } from './word-habits.js';
 
 type Report = (problem: Omit<SyntaxProblem, 'damages'>) => void;
 
@@ -10,8 +12,9 @@ type Report = (problem: Omit<SyntaxProblem, 'damages'>) => void;
  * inch mark. Each is reported once and mended where the meaning is plain; what cannot be mended leaves the list with its line marked.
  * @returns the tokens that go on, and the offsets of those whose line must count as damaged
  */
-export function tidyWords(raw: readonly Token[], errors: LexerResult['errors'], text: string, types: TokenTypes, report: Report): { readonly tokens: Token[]; readonly damaged: readonly number[] } {
+export function tidyWords(written: readonly Token[], lexerErrors: LexerResult['errors'], text: string, types: TokenTypes, report: Report): { readonly tokens: Token[]; readonly damaged: readonly number[] } {
     const damaged: number[] = [];
+    const { tokens: raw, errors } = quotePaths(written, lexerErrors, text, types, report);
     const dropped = reportCharacters(errors, text, report, damaged);
     let at = 0;
     const kept = dropped.length === 0 ? raw : raw.filter(({ startOffset }) => {
@@ -19,10 +22,13 @@ export function tidyWords(raw: readonly Token[], errors: LexerResult['errors'], 
         return startOffset < (dropped[at]?.start ?? Infinity);
     });
     const tokens: Token[] = [];
+    const habits = new WordHabits(types, text, report);
     for (let i = 0; i < kept.length; i++) {
         const token = kept[i];
         if (!token) continue;
         const next = kept[i + 1];
+        const meant = habits.read(kept, i, tokens.at(-1));
+        if (meant) { tokens.push(meant.token); i += meant.count - 1; continue; }
         if (next && token.tokenType === types.length && /['\u2019\u2018\u2032]$/.test(token.image) && next.tokenType === types.number && gapIsSmall(token, next)) {
             report({
                 id: 'inch-mark-missing', start: token.startOffset, end: endOf(next),

@@ -1,11 +1,13 @@
-import { nearestName } from '../core/nearest.js';
-import { beginsFact, blocksIn, definitionOf, isBlockKind, propertiesOf, type BlockKind } from '../vocabulary/index.js';
+import { beginsFact, definitionOf } from '../vocabulary/index.js';
+import { joinFirstWord, plainHeader, withItsKind } from './header-habits.js';
 import { overlongFact } from './limits.js';
+import { isClosedTooEarly, missingBraceAt, missingHeader } from './missing-header.js';
 import type { SyntaxProblem } from './problem.js';
 import { headerBefore, readSegment, type Segment } from './segments.js';
-import { keysOfBody, kindToldByBody } from './told-by-body.js';
+import { kindToldByBody } from './told-by-body.js';
 import { tidyValues } from './tidy-values.js';
 import { endOf, firstAtOrAfter, insertedToken, isWordLike, startOf, withImage, withType, type Token, type TokenTypes } from './token-list.js';
+import { secondFactAt } from './two-facts.js';
 
 /** A block that is open while the list is read. */
 interface Open {
@@ -29,6 +31,7 @@ export function tidyStructure(tokens: readonly Token[], damagedAt: readonly numb
 class Structure {
     private readonly out: Token[] = [];
     private readonly problems: SyntaxProblem[] = [];
+    private readonly note = (problem: SyntaxProblem): void => { this.problems.push(problem); };
     private readonly stack: Open[] = [{ kind: 'file', key: undefined, header: [], isDropped: false }];
     /** Opening braces without a partner, when positive; closing ones, when negative. */
     private surplus: number;
@@ -44,8 +47,9 @@ class Structure {
             const { segment, next } = readSegment(this.tokens, at, this.types, this.stack.map(open => open.kind));
             const overlong = overlongFact(segment.tokens);
             if (overlong) return { tokens: [], problems: [], damaged: this.damaged, overlong };
-            this.place(segment);
-            at = next;
+            const passed = this.passHeaderless(segment);
+            if (passed === undefined) this.place(segment);
+            at = passed ?? next;
             if (segment.tokens.length > 0 || segment.end === 'open') last = segment;
         }
         this.closeAtEnd(last);
@@ -57,7 +61,41 @@ class Structure {
     /** The block the next fact stands in; dropped braces do not count. */
     private get context(): string { return this.stack.findLast(open => !open.isDropped)?.kind ?? 'file'; }
 
-    private place(segment: Segment): void {
+    /** Opens a block whose header is missing, and passes over one that could be several kinds; only while closing braces are too many. */
+    private passHeaderless({ tokens }: Segment): number | undefined {
+        const [first] = tokens;
+        if (this.surplus >= 0 || !first) return undefined;
+        if (this.reopen(first)) return undefined;
+        const missing = missingHeader(this.tokens, this.indexOf(first), this.context, this.top.key?.startOffset ?? -1, this.types);
+        if (!missing) return undefined;
+        const { problem, key, passTo } = missing;
+        this.surplus++;
+        this.problems.push(problem);
+        if (key) {
+            this.emitFact([key]);
+            this.out.push(insertedToken(this.types.openBrace, key));
+            this.push({ kind: key.image, key, header: [key], isDropped: false });
+        }
+        return passTo;
+    }
+
+    /** A block that was closed a moment ago, when what follows belongs in it: the brace that closed it is one too many. */
+    private reopen(first: Token): boolean {
+        const { lastClosed } = this;
+        if (!lastClosed || this.out.at(-1) !== lastClosed.brace) return false;
+        const { open, brace } = lastClosed;
+        if (!isClosedTooEarly(this.tokens, this.indexAfter(open.header.at(-1)), this.indexOf(first), open.kind, this.context, this.types)) return false;
+        this.surplus++;
+        this.out.pop();
+        this.push(open);
+        this.report('brace-without-partner', brace, [], `This } closes ${open.header.slice(0, 2).map(t => t.image).join(' ')} too early: ‘${first.image}’ and what follows belong in it. Remove it.`,
+            { title: 'Remove it', edits: [{ start: brace.startOffset, end: endOf(brace), newText: '' }] });
+        return true;
+    }
+    private lastClosed: { readonly open: Open; readonly brace: Token } | undefined;
+
+    private place(written: Segment): void {
+        const segment = { ...written, tokens: joinFirstWord(written.tokens, this.context, this.types, this.note) };
         const pieces = this.split(segment);
         pieces.forEach((piece, i) => { this.placeFact(piece, i === pieces.length - 1 ? segment : { tokens: piece, end: 'line', endToken: segment.endToken }); });
         if (pieces.length === 0 && segment.end === 'open') this.openWithoutHeader(segment.endToken);
@@ -69,24 +107,13 @@ class Structure {
         const { tokens } = segment;
         const [key] = tokens;
         if (!key) return [];
-        const context = this.contextFor(key);
-        if (!beginsFact(context, key.image)) return [tokens];
-        const property = propertiesOf(context).get(key.image)?.property;
-        const isHeader = segment.end === 'open' && isBlockKind(key.image) && !property;
-        if (isHeader || key.image === 'waive') return [tokens];
-        for (let i = 2; i < tokens.length; i++) {
-            const token = tokens[i];
-            const before = tokens[i - 1];
-            if (!token || !before || !this.isWord(token) || !beginsFact(context, token.image)) continue;
-            if (property?.type.choices?.includes(token.image) || property?.type.refersTo) continue;
-            if (/^(?:[-+*/(,.]|[<>]=?|!?=|and|or|if|then|else)$/.test(before.image) || tokens[i + 1]?.image === '.' || before.image === 'from' || i + 1 >= tokens.length) continue;
-            if (!property && isBlockKind(key.image)) continue;
-            this.report('two-facts-on-one-line', token, [],
-                `‘${token.image}’ begins a fact of its own. Put it on its own line or after a semicolon.`,
-                { title: 'Put a semicolon between the facts', edits: [{ start: endOf(before), end: token.startOffset, newText: '; ' }] });
-            return [tokens.slice(0, i), ...this.split({ ...segment, tokens: tokens.slice(i) })];
-        }
-        return [tokens];
+        const at = secondFactAt(tokens, this.contextFor(key), this.types);
+        const [before, token] = at === undefined ? [] : [tokens[at - 1], tokens[at]];
+        if (!before || !token) return [tokens];
+        this.report('two-facts-on-one-line', token, [],
+            `‘${token.image}’ begins a fact of its own. Put it on its own line or after a semicolon.`,
+            { title: 'Put a semicolon between the facts', edits: [{ start: endOf(before), end: token.startOffset, newText: '; ' }] });
+        return [tokens.slice(0, at), ...this.split({ ...segment, tokens: tokens.slice(at) })];
     }
 
     /** The block `key` will stand in once blocks that lack their brace are closed; used to look ahead, changes nothing. */
@@ -106,41 +133,21 @@ class Structure {
         }
         this.closeForgotten(key);
         if (segment.end === 'open') {
-            const named = this.withItsKind(tokens);
-            if (named) { this.openBlock(named, segment.endToken); return; }
+            const mended = withItsKind(tokens, this.tokens, this.indexAfter(tokens.at(-1)), this.context, this.types);
+            if (mended) { this.note(mended.problem); this.openBlock(mended.header, segment.endToken); return; }
         }
-        const braceAt = segment.end === 'open' ? -1 : this.missingBraceAt(tokens, segment);
+        const braceAt = segment.end === 'open' || this.surplus >= 0 ? -1 : missingBraceAt(tokens, segment.end, this.context, this.types);
         if (braceAt > 0) { this.openMissing(tokens, braceAt, segment); return; }
         if (segment.end === 'open') this.openBlock(tokens, segment.endToken);
-        else this.emitFact(tokens);
+        else this.emitFact(key.image === 'job' ? plainHeader(tokens, this.types, this.note) : tokens);
     }
 
     private openBlock(header: readonly Token[], brace: Token | undefined): void {
         const [key] = header;
         if (!key || !brace) return;
-        this.emitFact(header);
+        this.emitFact(plainHeader(header, this.types, this.note));
         this.out.push(brace);
         this.push({ kind: key.image, key, header, isDropped: false });
-    }
-
-    /** A header whose first word is no kind of block, mended: the kind is misspelled, or missing and told by what stands in the block. */
-    private withItsKind(tokens: readonly Token[]): readonly Token[] | undefined {
-        const [key, ...rest] = tokens;
-        if (!key || beginsFact(this.context, key.image)) return undefined;
-        const kinds = blocksIn(this.context);
-        const meant = kinds.find(one => one === nearestName(key.image, kinds));
-        const after = this.indexAfter(tokens.at(-1));
-        const inside = keysOfBody(this.tokens, after, this.types);
-        if (meant !== undefined && 2 * inside.filter(word => beginsFact(meant, word)).length >= inside.length) {
-            this.report('unknown-word', key, [], `‘${key.image}’ is not known ${this.context === 'file' ? 'at the top of a file' : `in a ${this.context.replaceAll('_', ' ')}`}. Is ${meant} meant?`,
-                { title: `Write ${meant}`, edits: [{ start: key.startOffset, end: endOf(key), newText: meant }] });
-            return [withImage(key, this.types.word, meant), ...rest];
-        }
-        const kind = kindToldByBody(this.tokens, after, this.context, this.types);
-        if (!kind) return undefined;
-        this.report('kind-missing', key, [], `‘${key.image}’ does not say what it is. Put ${kind} before it.`,
-            { title: `Put ${kind} before it`, edits: [{ start: key.startOffset, end: key.startOffset, newText: `${kind} ` }] });
-        return [withImage(key, this.types.word, kind), ...tokens];
     }
 
     private emitFact(tokens: readonly Token[]): void {
@@ -162,21 +169,6 @@ class Structure {
 
     private readonly damaged = new Set<number>();
     private damage(offset: number): void { this.damaged.add(offset); }
-
-    /** A block header whose opening brace is missing: where the brace belongs among its tokens, or -1. */
-    private missingBraceAt(tokens: readonly Token[], segment: Segment): number {
-        const key = tokens[0];
-        if (this.surplus >= 0 || !key || !isBlockKind(key.image) || !blocksIn(this.context).includes(key.image) || propertiesOf(this.context).has(key.image)) return -1;
-        const inside = tokens.findIndex((token, i) => i > 0 && this.isWord(token) && this.isInsideFact(key.image as BlockKind, tokens, i));
-        if (inside > 0) return inside;
-        return segment.end === 'line' ? tokens.length : -1;
-    }
-    private isInsideFact(kind: BlockKind, tokens: readonly Token[], at: number): boolean {
-        const word = tokens[at]?.image ?? '';
-        // The first word is the block's name when it has one, and may well be spelled like one of its facts.
-        if (at === 1 && definitionOf(kind).name !== 'none') return false;
-        return beginsFact(kind, word) && tokens[at - 1]?.image !== 'on' && at + 1 < tokens.length;
-    }
 
     private openMissing(tokens: readonly Token[], braceAt: number, segment: Segment): void {
         const header = tokens.slice(0, braceAt);
@@ -243,7 +235,8 @@ class Structure {
             return;
         }
         const open = this.stack.pop();
-        if (open?.isDropped) return;
+        if (!open || open.isDropped) return;
+        this.lastClosed = { open, brace };
         // A brace does not stand after a line end.
         if (this.out.at(-1)?.tokenType === this.types.lineEnd) this.out.pop();
         this.out.push(brace);

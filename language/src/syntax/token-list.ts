@@ -9,6 +9,7 @@ export interface TokenTypes {
     readonly word: TokenType; readonly text: TokenType; readonly length: TokenType; readonly quantity: TokenType; readonly number: TokenType;
     readonly date: TokenType; readonly lineEnd: TokenType; readonly openBrace: TokenType; readonly closeBrace: TokenType;
     readonly closeBracket: TokenType; readonly comma: TokenType; readonly callOpen: TokenType; readonly then: TokenType; readonly else: TokenType;
+    readonly times: TokenType; readonly comparisons: Readonly<Record<'=' | '!=' | '<=' | '>=', TokenType>>;
 }
 
 /** Words that are operators where their neighbours make them so, and names anywhere else. */

@@ -1,0 +1,24 @@
+import { propertyKinds } from './property-kinds.js';
+
+/** Unit words people write, and the one of the language; they mean nothing else behind a figure. */
+const written: Readonly<Record<string, string>> = {
+    feet: 'ft', foot: 'ft', inch: 'in', inches: 'in', ins: 'in', millimetre: 'mm', millimetres: 'mm', millimeter: 'mm', millimeters: 'mm', centimetre: 'cm', centimetres: 'cm', centimeter: 'cm', centimeters: 'cm',
+    metre: 'm', metres: 'm', meter: 'm', meters: 'm', amp: 'A', amps: 'A', ampere: 'A', amperes: 'A', volt: 'V', volts: 'V', watt: 'W', watts: 'W', kilowatt: 'kW', kilowatts: 'kW', kw: 'kW',
+    pound: 'lb', pounds: 'lb', lbs: 'lb', kilogram: 'kg', kilograms: 'kg', kilos: 'kg', kgs: 'kg', minute: 'min', minutes: 'min', mins: 'min', hour: 'h', hours: 'h', hr: 'h', hrs: 'h',
+    fahrenheit: 'degF', celsius: 'degC', degf: 'degF', degc: 'degC', ft: 'ft', in: 'in', min: 'min', mm: 'mm', cm: 'cm', lb: 'lb', kg: 'kg',
+};
+/** Letters that are units where the fact takes such a value, and may be a name anywhere else. */
+const letters: Readonly<Record<string, readonly [unit: string, ...kinds: string[]]>> = {
+    f: ['degF', 'temperature'], c: ['degC', 'temperature'], a: ['A', 'current'], v: ['V', 'voltage', 'supply', 'supplies'], w: ['W', 'power'],
+};
+
+/**
+ * The unit a word behind a figure means.
+ * @param key first word of the fact it stands in
+ */
+export function unitMeant(word: string, key: string): string | undefined {
+    const small = word.toLowerCase();
+    if (Object.hasOwn(written, small)) return written[small];
+    const [unit, ...kinds] = (Object.hasOwn(letters, small) ? letters[small] : undefined) ?? [];
+    return unit !== undefined && kinds.some(kind => propertyKinds(key).kinds.has(kind)) ? unit : undefined;
+}
