@@ -86,3 +86,26 @@ test('an opening far outside its wall gets no suggestion: no small change is nea
     };
     expect(suggestForRun(input)).toEqual({ sizesThatClose: [], placesThatClose: [], sizesThatSave: [], placesThatSave: [] });
 });
+
+type Placed = readonly [from: number, width: number, measuredFrom: 'left' | 'right'];
+test.each<[string, Placed, Placed]>([
+    ['at one place, held from both ends', [37, 24, 'left'], [37, 24, 'right']], ['at one place, the other order', [37, 24, 'right'], [37, 24, 'left']],
+    ['one inside the other', [30, 24, 'right'], [34, 12, 'left']], ['with one left edge', [30, 24, 'left'], [30, 12, 'right']], ['with one right edge', [30, 24, 'left'], [42, 12, 'right']],
+    ['overlapping a little', [20, 24, 'left'], [40, 24, 'left']],
+])('sections that overlap have the mirror image of what their mirror image is told: %s', (_, ...sections) => {
+    const plain = { covered: zero, least: zero };
+    const inHand = (isMirrored: boolean): RunInput => ({
+        run: inches(98), left: plain, right: plain, softRules: [], offer: { modules, madeToMeasure: { from: inches(6), to: inches(24) } },
+        sections: sections.map(([from, width, measuredFrom], index) => ({
+            name: `section ${index + 1}`, from: inches(isMirrored ? 98 - from - width : from), width: inches(width), measuredFrom: (measuredFrom === 'left') !== isMirrored ? 'left' : 'right',
+        })),
+    });
+    const [here, there] = [inHand(false), inHand(true)].map(input => ({ division: divideRun(input), suggestions: suggestForRun(input) }));
+    const turned = (moves: readonly { readonly section: string; readonly change: Length }[]) => moves.map(({ section, change }) => [section, change]).sort();
+    expect(there!.suggestions.sizesThatClose).toEqual(here!.suggestions.sizesThatClose);
+    expect(turned(there!.suggestions.placesThatClose)).toEqual(turned(here!.suggestions.placesThatClose.map(move => ({ ...move, change: minus(zero, move.change) }))));
+    expect(here!.suggestions.placesThatClose.length).toBeGreaterThan(0);
+    const overlaps = ({ division }: NonNullable<typeof here>) => division.closes ? [] : division.faults.flatMap(fault => fault.kind === 'sections-overlap' ? [fault.by] : []);
+    expect(overlaps(here!)).toHaveLength(1);
+    expect(overlaps(there!)).toEqual(overlaps(here!));
+});

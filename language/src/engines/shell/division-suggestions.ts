@@ -1,5 +1,5 @@
 import { feet, longest, negate, plus, shortest, ticks, times, zero, type Length } from '../../core/length.js';
-import { divideRun, longestRun, soundOffer, stretchesOf, type Division, type FixedSection, type RunInput } from './division.js';
+import { divideRun, longestRun, sectionsLeftToRight, soundOffer, stretchesOf, type Division, type FixedSection, type RunInput } from './division.js';
 import { hasTooManyMixtures } from './mixtures.js';
 import { changeFinder, type VaryingStretch } from './nearest-change.js';
 
@@ -29,7 +29,7 @@ export const isHopeless = (division: Division): boolean => !division.closes
 
 /** How the stretches of a run change with its length: only those between an opening held from the left and the next held from the right. */
 export function varyingWithSize(input: RunInput): readonly VaryingStretch[] {
-    const sections = [...input.sections].sort((a, b) => a.from - b.from);
+    const sections = sectionsLeftToRight(input);
     const moves = (end: FixedSection | undefined, otherwise: 0 | 1): 0 | 1 => end === undefined ? otherwise : end.measuredFrom === 'right' ? 1 : 0;
     return stretchesOf(input).map((stretch, index) => ({
         ends: stretch, offer: soundOffer(input.offer), length: stretch.length,
@@ -39,7 +39,7 @@ export function varyingWithSize(input: RunInput): readonly VaryingStretch[] {
 
 /** How the stretches change when one section moves to the right. */
 export function varyingWithPlace(input: RunInput, moved: FixedSection): readonly VaryingStretch[] {
-    const sections = [...input.sections].sort((a, b) => a.from - b.from);
+    const sections = sectionsLeftToRight(input);
     const place = sections.indexOf(moved);
     return stretchesOf(input).map((stretch, index) => ({
         ends: stretch, offer: soundOffer(input.offer), length: stretch.length, grows: index === place ? 1 : index === place + 1 ? -1 : 0,

@@ -1,4 +1,4 @@
-import { feet, inches, minus, plus, shortest, sum, ticks, zero, type Length } from '../../core/length.js';
+import { feet, inches, longest, minus, plus, shortest, sum, ticks, zero, type Length } from '../../core/length.js';
 import { intervalsOverlap, type Interval } from '../../core/geometry.js';
 import { hasTooManyMixtures } from './mixtures.js';
 import { bestOfStretch, panelsOfStretch, type JointCost, type Stretch, type WidthOffer } from './stretch.js';
@@ -151,8 +151,15 @@ export const breaks = (rule: SoftRule, joint: Length): boolean => rule.zone.from
 
 export const sectionInterval = (section: FixedSection): Interval => ({ from: section.from, to: plus(section.from, section.width) });
 
-/** Sections in the order they stand; equal places keep the order given. */
-const sectionsLeftToRight = (input: RunInput): readonly FixedSection[] => [...input.sections].sort((a, b) => a.from - b.from);
+/**
+ * Sections in the order their middles stand, so that sections that overlap have the same order in the mirror; of two with one middle, the one measured
+ * from the left stands left, and equal ones keep the order given.
+ */
+export function sectionsLeftToRight(input: RunInput): readonly FixedSection[] {
+    const twiceMiddle = (section: FixedSection): Length => plus(section.from, sectionInterval(section).to);
+    const side = ({ measuredFrom }: FixedSection): 0 | 1 => measuredFrom === 'left' ? 0 : 1;
+    return [...input.sections].sort((a, b) => twiceMiddle(a) - twiceMiddle(b) || side(a) - side(b));
+}
 
 /** The unbroken stretches between corners and sections, left to right; one more than there are sections, some of no length. */
 export function stretchesOf(input: RunInput): readonly Stretch[] {
@@ -191,7 +198,7 @@ function placingFaults(input: RunInput, sections: readonly FixedSection[]): read
     sections.forEach((first, index) => {
         for (const second of sections.slice(index + 1)) {
             const [a, b] = [sectionInterval(first), sectionInterval(second)];
-            if (intervalsOverlap(a, b)) faults.push({ kind: 'sections-overlap', first: first.name, second: second.name, by: minus(shortest(a.to, b.to), b.from) });
+            if (intervalsOverlap(a, b)) faults.push({ kind: 'sections-overlap', first: first.name, second: second.name, by: minus(shortest(a.to, b.to), longest(a.from, b.from)) });
         }
     });
     return faults;
