@@ -16,9 +16,9 @@ test.each(odd)('%s: every question has an answer', (_, text) => {
     highlights(raw);
     outlineOf(raw);
     foldsOf(raw);
-    formatText(raw, lexer, { indent: '    ' }, 60_000);
+    formatText(raw, lexer, { indent: '    ' });
     for (const offset of [0, text.length >> 1, text.length]) {
         expect(stretchesAround(raw, offset).at(-1)).toEqual({ start: 0, end: text.length });
         completionsAt(raw, offset, sightOf({}));
     }
-});
+}, 60_000);

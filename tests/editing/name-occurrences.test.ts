@@ -30,7 +30,9 @@ test('a name leads where the links of the language lead', async () => {
     let count = 0;
     for (const document of workspace.shared.workspace.LangiumDocuments.all) {
         const names = namesOf(document.uri.toString(), library);
-        for (const { $refNode, ref, $refText } of document.references) {
+        for (const reference of document.references) {
+            if (!('ref' in reference)) continue;
+            const { $refNode, ref, $refText } = reference;
             if (!ref || !$refNode) continue;
             count++;
             const found = names?.occurrences.find(({ start }) => start === $refNode.offset);

@@ -38,6 +38,8 @@ const expected = {
     jobTitle: 'Birch Point bathhouse',
     twoJobsFile: 'two-jobs.hotroom',
     twoJobs: ['Larch Bank, first unit', 'Larch Bank, second unit'],
+    lineFile: 'larch-line.hotroom',
+    parameterDoc: 'Outside width along the front',
     edited: /Edited since this list was made/,
     saved: /^Saved .*\.csv/,
 };
@@ -224,6 +226,49 @@ try {
         await shot('which-job');
         await workbench.closePalette();
         await keys.press('Control+w');
+    });
+    const line = path.join(workbench.workspace, expected.lineFile);
+    /** Line and column, from 1, of the first place a text stands in the file of the line of rooms, moved by some columns. */
+    const placeInLine = (text, shift = 0) => {
+        const lines = fs.readFileSync(line, 'utf8').split('\n');
+        const at = lines.findIndex(content => content.includes(text));
+        if (at < 0) throw new Error(`${expected.lineFile} holds no "${text}".`);
+        return [at + 1, lines[at].indexOf(text) + 1 + shift];
+    };
+    await steps.step('the brackets of a series say what goes into them', async () => {
+        await workbench.openFile(expected.lineFile);
+        await workbench.goTo(...placeInLine('larch(72', 'larch('.length));
+        await keys.press('Control+Shift+Space');
+        await page.locator('.parameter-hints-widget.visible', { hasText: expected.parameterDoc }).waitFor();
+        await shot('signature-help');
+        await keys.press('Escape');
+    });
+    await steps.step('hover tells the value of a name', async () => {
+        const text = await workbench.hoverAt(...placeInLine('half * 3', 1), /half/);
+        await keys.press('Escape');
+        return text.slice(0, 80);
+    });
+    await steps.step('renaming a parameter changes every use of it', async () => {
+        await workbench.goTo(...placeInLine('w { takes length'));
+        await keys.press('F2');
+        await page.locator('.rename-box input, .monaco-editor .rename-box').first().waitFor();
+        await keys.press('Control+a');
+        await keys.type('wide');
+        await keys.press('Enter');
+        await keys.press('Control+s');
+        const isDone = () => ['parameter wide {', 'let half = wide / 2', 'wide + 12"'].every(text => fs.readFileSync(line, 'utf8').includes(text));
+        await waitFor(async () => { if (isDone()) return true; await keys.press('Control+s'); return isDone(); }, 'every use to be renamed and saved');
+    });
+    await steps.step('a mistake in the settings file stands in the Problems view', async () => {
+        const settings = path.join(workbench.workspace, 'hotroom.json');
+        fs.writeFileSync(settings, '{ "severitys": {} }\n');
+        await keys.press('Control+Shift+M');
+        await page.locator('.markers-panel .monaco-list-row', { hasText: /severitys/ }).first().waitFor();
+        await shot('settings-file');
+        fs.rmSync(settings);
+        await page.locator('.markers-panel .monaco-list-row', { hasText: /severitys/ }).first().waitFor({ state: 'detached' });
+        await keys.press('Control+Shift+M');
+        await workbench.openFile(expected.file);
     });
     await steps.step('the language server restarts on command', async () => {
         await workbench.focusEditor();
