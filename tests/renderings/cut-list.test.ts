@@ -98,8 +98,8 @@ test('a mitred piece says below its row how it is cut and to where its length is
     const ends = { left: 45, right: 45, across: 'face' } as const;
     const [table] = cutListTables(cutListGroups(lines([part('VIEW-TRIM-1', { ends }), part('A-1')])), { unit: 'in' });
     const text = tableText(table!, 120);
-    expect(text).toContain('    Ends: mitred 45° across the face at both ends, length to the long points');
-    expect(text.match(/Ends:/g)).toHaveLength(1);
+    expect(text).toContain('    End cuts: mitred 45° across the face at both ends, length to the long points');
+    expect(text.match(/End cuts:/g)).toHaveLength(1);
     const [header, record] = parseCsv(cutListCsv([{ trace: { job: 'birch', errors: 0 }, groups: cutListGroups(lines([part('VIEW-TRIM-1', { ends })])), options: { unit: 'in' } }]));
     expect(record![header!.indexOf('ends')]).toBe(showEnds(ends));
 });

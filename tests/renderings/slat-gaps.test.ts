@@ -37,3 +37,11 @@ test('a duckboard has gaps too, and one slat has none', async () => {
     expect(slatGaps(job!).map(one => showSlatGap(one, 'in')).at(-1)).toBe('Duckboard mat: 6 slats 3 1/2" wide make its depth of 24", the first and the last flush with its edges, with 5 equal gaps of ≈77/128" (exactly 3/5").');
     expect(showSlatGap({ kind: 'bench', name: 'step', slats: 1, slatWidth: inches(3, 1, 2), depth: inches(3, 1, 2), gap: rational(0n) }, 'in')).toBe('Bench step: 1 slat 3 1/2" wide, flush with both edges of its depth of 3 1/2".');
 });
+
+test('the head rest of a bench follows it', async () => {
+    const [job] = (await analyzeText(exampleText('otter-cove.hotroom').replace('top       37"', 'top       37"\n        head_rest yes'))).jobs;
+    const gaps = slatGaps(job!);
+    expect(gaps.map(({ kind, name }) => `${kind} ${name}`)).toEqual(['bench upper', 'head rest upper', 'bench lower']);
+    // three slats with the least gap the bench build allows, 1/4": 3 x 3 1/2 + 2 x 1/4 is 11
+    expect(showSlatGap(gaps[1]!, 'in')).toBe('Head rest of bench upper: 3 slats 3 1/2" wide make its depth of 11", the first and the last flush with its edges, with 2 equal gaps of 1/4".');
+});

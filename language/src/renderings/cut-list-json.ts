@@ -73,7 +73,7 @@ const stockPlanSchema = z.object({
 });
 
 const slatsSchema = z.object({
-    of: z.enum(['bench', 'duckboard']), name: z.string(), count, width: lengthSchema, depth: lengthSchema,
+    of: z.enum(['bench', 'head rest', 'duckboard']), name: z.string(), count, width: lengthSchema, depth: lengthSchema,
     gap: z.object({ ticks: z.object({ numerator: z.int(), denominator: z.int().check(z.positive()) }).register(z.globalRegistry, { description: 'One gap, exactly: a fraction of ticks.' }), text: z.string() }),
     flush: z.literal('both edges'), text: z.string(),
 });
