@@ -74,7 +74,7 @@ const notes: ReadonlySet<string> = new Set(['measure', 'ends', 'cut', 'along the
 
 const panelMembers = (length: (value: ModelLength) => string) => (panel: ModelPanel): readonly (readonly [string, string])[] => [
     ['kind', panel.kind.replaceAll('_', ' ')], ['side', panel.side], ['cover', length(panel.cover)], ['overall', length(panel.overall)], ['height', length(panel.height)], ['thickness', length(panel.thickness)],
-    ['tongue', panel.tongue ?? 'none'], ...(panel.holds.length > 0 ? [['holds', panel.holds.join(' and ')] as const] : []), ['near edge', `${length(panel.place.distance)} from the ${panel.place.face} ${panel.place.measuredFrom}`],
+    ['tongue', panel.tongue ?? 'none'], ...(panel.holds.length > 0 ? [['holds', panel.holds.join(' and ')] as const] : []), ...panel.cutOuts.map(one => [`cut-out of ${one.of}`, `${one.what} ${length(one.width)} x ${length(one.height)}, ${length(one.fromLeftEdge)} from the left edge, bottom ${length(one.overFinishedFloor)}`] as const), ['near edge', `${length(panel.place.distance)} from the ${panel.place.face} ${panel.place.measuredFrom}`],
     ...(panel.massKg === undefined ? [] : [['mass', `${showNumber(panel.massKg, 1)} kg`] as const]),
 ];
 

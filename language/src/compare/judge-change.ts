@@ -31,9 +31,9 @@ const words = (...found: readonly (readonly [ChangeWord, boolean])[]): readonly 
 const panelWords = (a: ModelPanel, b: ModelPanel): readonly ChangeWord[] => words(
     ['resized', (['cover', 'overall', 'height', 'thickness'] as const).some(member => differs(a[member], b[member]))], ['other kind', a.kind !== b.kind], ['other mass', differs(a.massKg, b.massKg)],
     ['changed', differs(a.tongue, b.tongue) || differs(openingsIn(a), openingsIn(b))], ['moved', a.side !== b.side || differs(a.place, b.place)], ['re-marked', a.mark !== b.mark],
-    ['noted otherwise', differs(a.holds, b.holds) && !differs(openingsIn(a), openingsIn(b))]);
+    ['noted otherwise', differs([a.holds, a.cutOuts], [b.holds, b.cutOuts]) && !differs(openingsIn(a), openingsIn(b))]);
 /** What is cut into it, by whatever name: `door`, `part of vent`. */
-const openingsIn = ({ holds }: ModelPanel): unknown => holds.map(one => one.replace(/ \S+$/, '')).sort();
+const openingsIn = ({ holds, cutOuts }: ModelPanel): unknown => [holds.map(one => one.replace(/ \S+$/, '')).sort(), cutOuts.map(({ of: _of, ...cutOut }) => JSON.stringify(cutOut)).sort()];
 
 function partWords(a: ModelPart, b: ModelPart): readonly ChangeWord[] {
     const notches = (part: ModelPart): unknown => part.notches.map(({ clears: _clears, ...notch }) => notch);

@@ -34,9 +34,9 @@ function byWhat<T>(rows: ReadonlyMap<string, T>, says: (row: T) => string): Read
 
 /** Everything a saw or a panel bench is set to, and nothing else. */
 export function cutOf(row: ModelPanel | ModelPart): string {
-    if ('side' in row) return JSON.stringify([row.kind, ...[row.cover, row.overall, row.height, row.thickness].map(({ ticks }) => ticks), row.tongue ?? '']);
+    if ('side' in row) return JSON.stringify([row.kind, ...[row.cover, row.overall, row.height, row.thickness].map(({ ticks }) => ticks), row.tongue ?? '', row.cutOuts.map(cutOut => [cutOut.what, cutOut.width.ticks, cutOut.height.ticks, cutOut.fromLeftEdge.ticks, cutOut.overFinishedFloor.ticks])]);
     const notches = row.notches.map(({ side, measuredFrom, from, length, depth, toward }) => [side, measuredFrom, from.ticks, length.ticks, depth.ticks, toward ?? '']);
-    return JSON.stringify([row.part, row.count, row.stock ?? '', row.nominal ?? '', row.section.thickness.ticks, row.section.width.ticks, row.length.ticks, row.allowance?.ticks ?? 0, row.endsDegrees.left, row.endsDegrees.right, notches, row.cut]);
+    return JSON.stringify([row.part, row.count, row.stock ?? '', row.nominal ?? '', row.section.thickness.ticks, row.section.width.ticks, row.length.ticks, row.allowance?.ticks ?? 0, row.endsDegrees.left, row.endsDegrees.right, row.endsDegrees.across ?? '', notches, row.cut]);
 }
 
 const placeOf = (row: ModelPanel | ModelPart): string => 'side' in row ? row.side : row.place?.wall ?? row.goesTo;

@@ -57,7 +57,10 @@ export function renamedRow<W extends What>(what: W, key: string, row: Rows[W], r
         case 'waiver': return renamedAbout(key, row as ModelWaiver, renames) as readonly [string, Rows[W]];
         case 'panel': {
             const panel = row as ModelPanel;
-            return [key, { ...panel, holds: panel.holds.map(one => renamedWords(one, renames)).sort(byText) } as Rows[W]];
+            return [key, {
+                ...panel, holds: panel.holds.map(one => renamedWords(one, renames)).sort(byText),
+                cutOuts: panel.cutOuts.map(one => ({ ...one, of: renamedWords(one.of, renames) })).sort((a, b) => byText(a.of, b.of)),
+            } as Rows[W]];
         }
         default: return [key, row];
     }

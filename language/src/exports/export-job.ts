@@ -121,11 +121,15 @@ function exportWaiver({ rule, subject, because, by, until }: Waiver, today: Cale
     return { rule: rule.value, ...(subject && { about: subject.value }), because, by, until: day, isOver: today !== undefined && day < showDate(today) };
 }
 
-function exportPanel({ panel, side, from, distance, tongue, holds }: ScheduledPanel): ModelPanel {
+function exportPanel({ panel, side, from, distance, tongue, holds, cutOuts }: ScheduledPanel): ModelPanel {
     return {
         mark: panel.mark, side, kind: panel.kind, place: { measuredFrom: from.wall, face: from.face, distance: modelLength(distance) },
         cover: modelLength(panel.cover), overall: modelLength(panel.overall), height: modelLength(panel.height), thickness: modelLength(panel.thickness),
-        ...(tongue !== undefined && { tongue }), holds: [...holds].sort(byText), ...(panel.weight.isKnown && { massKg: panel.weight.kg }),
+        ...(tongue !== undefined && { tongue }), holds: [...holds].sort(byText),
+        cutOuts: cutOuts.map(one => ({
+            of: one.of, what: one.what, width: modelLength(one.width), height: modelLength(one.height), isPart: one.isPart, fromLeftEdge: modelLength(one.fromLeft), overFinishedFloor: modelLength(one.overFloor),
+        })).sort((a, b) => byText(a.of, b.of)),
+        ...(panel.weight.isKnown && { massKg: panel.weight.kg }),
     };
 }
 
@@ -136,7 +140,7 @@ function exportPart(part: Part): ModelPart {
     return {
         mark: part.mark, part: part.what, count: part.count, ...(part.material.stock !== undefined && { stock: part.material.stock }), ...(part.nominal !== undefined && { nominal: part.nominal }),
         section: section(part.section), length: modelLength(part.length), ...(allowance !== undefined && { allowance: modelLength(allowance) }),
-        endsDegrees: { left: part.ends.left, right: part.ends.right },
+        endsDegrees: { left: part.ends.left, right: part.ends.right, ...(part.ends.across && { across: part.ends.across }) },
         notches: part.notches.map(({ side, end, from, length, depth, toward, clears }) =>
             ({ side, measuredFrom: end, from: modelLength(from), length: modelLength(length), depth: modelLength(depth), ...(toward && { toward }), clears })),
         cut: part.cut, goesTo: part.goesTo, ...(part.measure !== undefined && { measure: part.measure }),

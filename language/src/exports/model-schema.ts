@@ -31,13 +31,14 @@ const panelSchema = z.object({
     mark: z.string(), side: z.enum([...walls, 'ceiling']), kind: z.enum(['module', 'made_to_measure', 'door_section', 'window_section']),
     place: z.object({ measuredFrom: z.enum(walls), face: z.enum(['lining', 'outside']), distance: lengthSchema }),
     cover: lengthSchema, overall: lengthSchema, height: lengthSchema, thickness: lengthSchema, tongue: z.optional(z.enum(['left', 'right', 'back'])), holds: z.array(z.string()),
+    cutOuts: z.array(z.object({ of: z.string(), what: z.enum(['opening', 'clear glass', 'frame']), width: lengthSchema, height: lengthSchema, isPart: z.boolean(), fromLeftEdge: lengthSchema, overFinishedFloor: lengthSchema })),
     massKg: z.optional(z.number()),
 });
 
 const partSchema = z.object({
     mark: z.string(), part: z.string(), count: z.int().check(z.positive()), stock: z.optional(z.string()), nominal: z.optional(z.string()),
     section: z.object({ thickness: lengthSchema, width: lengthSchema }), length: lengthSchema, allowance: z.optional(lengthSchema),
-    endsDegrees: z.object({ left: z.number(), right: z.number() }),
+    endsDegrees: z.object({ left: z.number(), right: z.number(), across: z.optional(z.literal('face')) }),
     notches: z.array(z.object({
         side: z.enum(['top', 'bottom', 'front', 'back']), measuredFrom: z.enum(['head', 'left end']), from: lengthSchema, length: lengthSchema, depth: lengthSchema, toward: z.optional(z.enum(walls)), clears: z.string(),
     })),
