@@ -61,10 +61,12 @@ export function analyzeJob(source: JobSource, houseRules: readonly Block<'rule'>
     };
     const isRead = job.isWhole && !language.some(finding => reported(finding).severity === 'error');
     const broken = job.block.children.filter(block => !block.isWhole);
-    const computed = [...rules.flatMap(rule => {
+    const published = rules.flatMap(rule => {
         checkCancelled?.();
         return runRule(rule, input, onDefect);
-    }), ...judgeHouseRules(houseRules, job, facts, { isKnown: isRead && !hasLooseLink(job.block) })]
+    });
+    const isSound = !published.some(({ severity }) => severity === 'error');
+    const computed = [...published, ...judgeHouseRules(houseRules, job, facts, { isKnown: isRead && !hasLooseLink(job.block), isSound })]
         // What stands in a block that could not be read whole is judged when it can be: a default may stand where the broken line says otherwise.
         .filter(({ at }) => !broken.some(({ span }) => spanContains(span, at)));
     const isComplete = isRead && rules === allRules;

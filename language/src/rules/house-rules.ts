@@ -15,9 +15,10 @@ import { definitionOf, isBlockKind, propertiesOf } from '../vocabulary/index.js'
  * Asks the house rules of a job. A finding looks like a built-in one: the thing, both sides with their values, where the requirement comes from. A rule
  * whose own text is wrong is told so at that text where it stands in the job's file; elsewhere its own file tells it.
  * @param isKnown whether everything in the job could be read; what is asked of all blocks of a kind is not judged by those that could
+ * @param isSound whether the job has no error; one that has is not told besides what could not be asked of it
  */
-export function judgeHouseRules(rules: readonly Block<'rule'>[], job: Job, facts: FactsTree, { isKnown }: { readonly isKnown: boolean }): readonly ReportedFinding[] {
-    return rules.flatMap(rule => rule.isWhole && (isKnown || !speaksOfAll(rule)) ? judgeRule(rule, job, facts) : []);
+export function judgeHouseRules(rules: readonly Block<'rule'>[], job: Job, facts: FactsTree, { isKnown, isSound }: { readonly isKnown: boolean; readonly isSound: boolean }): readonly ReportedFinding[] {
+    return rules.flatMap(rule => rule.isWhole && (isKnown || !speaksOfAll(rule)) ? judgeRule(rule, job, facts, isKnown && isSound) : []);
 }
 
 /** Whether a rule asks of all blocks of a kind together. */
@@ -35,7 +36,7 @@ export function checkHouseRule({ values: { each, when, require }, isWhole }: Blo
         .filter(({ rule }) => rule !== 'division-by-zero').map(mistake => ({ ...mistake, severity: 'error' }));
 }
 
-function judgeRule(rule: Block<'rule'>, job: Job, facts: FactsTree): readonly ReportedFinding[] {
+function judgeRule(rule: Block<'rule'>, job: Job, facts: FactsTree, tellsUnasked: boolean): readonly ReportedFinding[] {
     const { each, when, require, because, severity } = rule.values;
     if (!(require?.value instanceof HouseCondition) || !rule.name || !because) return [];
     const condition = require.value;
@@ -64,7 +65,7 @@ function judgeRule(rule: Block<'rule'>, job: Job, facts: FactsTree): readonly Re
         });
     }
     const own = [...mistakes.values()].filter(({ at }) => at.uri === job.block.span.uri);
-    const [first, ...others] = job.isWhole && own.length === 0 ? unasked : [];
+    const [first, ...others] = tellsUnasked && job.isWhole && own.length === 0 ? unasked : [];
     if (first) {
         const of = first.thing ? ` of ${showBlock(first.thing)}${others.length > 0 ? ` and ${others.length} more` : ''}` : '';
         findings.push({

@@ -25,9 +25,15 @@ export function relocate(findings: readonly ReportedFinding[], job: Job, own: Sp
     });
 }
 
-/** What a variant adds to the findings of its job: those the job has too are left out, and the rest say which variant they are of. */
-export function findingsOfVariant(findings: readonly ReportedFinding[], ofJob: readonly ReportedFinding[], variant: string, own: Span): readonly ReportedFinding[] {
-    const known = new Set(ofJob.map(keyOf));
-    return findings.filter(finding => !known.has(keyOf(finding))).map(finding => spanContains(own, finding.at) ? finding : { ...finding, message: `In variant ${variant}: ${finding.message}` });
+/**
+ * What a variant adds to the findings of its job: those the job has too are left out, and the rest say which variant they are of. What is said of the job
+ * as a whole stands at the head of each; that is one place.
+ */
+export function findingsOfVariant(findings: readonly ReportedFinding[], ofJob: readonly ReportedFinding[], variant: { readonly name: string; readonly own: Span; readonly head: Span; readonly headOfJob: Span }): readonly ReportedFinding[] {
+    const known = new Set(ofJob.map(finding => keyOf(finding, variant.headOfJob)));
+    return findings.filter(finding => !known.has(keyOf(finding, variant.head))).map(finding => spanContains(variant.own, finding.at) ? finding : { ...finding, message: `In variant ${variant.name}: ${finding.message}` });
 }
-const keyOf = ({ rule, at, message }: ReportedFinding): string => [rule, at.uri, at.start, at.end, message].join('\0');
+function keyOf({ rule, at, message }: ReportedFinding, head: Span): string {
+    const isHead = at.uri === head.uri && at.start === head.start && at.end === head.end;
+    return [rule, ...isHead ? ['head'] : [at.uri, at.start, at.end], message].join('\0');
+}
