@@ -29,9 +29,9 @@ export function relocate(findings: readonly ReportedFinding[], job: Job, own: Sp
  * What a variant adds to the findings of its job: those the job has too are left out, and the rest say which variant they are of. What is said of the job
  * as a whole stands at the head of each; that is one place.
  */
-export function findingsOfVariant(findings: readonly ReportedFinding[], ofJob: readonly ReportedFinding[], variant: { readonly name: string; readonly own: Span; readonly head: Span; readonly headOfJob: Span }): readonly ReportedFinding[] {
+export function findingsOfVariant(findings: readonly ReportedFinding[], ofJob: readonly ReportedFinding[], variant: { readonly name: string; readonly own: Span; readonly head: Span; readonly headOfJob: Span; readonly called: string; readonly jobCalled: string }): readonly ReportedFinding[] {
     const known = new Set(ofJob.map(finding => keyOf(finding, variant.headOfJob)));
-    return findings.filter(finding => !known.has(keyOf(finding, variant.head))).map(finding => spanContains(variant.own, finding.at) ? finding : { ...finding, message: `In variant ${variant.name}: ${finding.message}` });
+    return findings.filter(finding => !known.has(keyOf({ ...finding, message: finding.message.replaceAll(variant.called, variant.jobCalled) }, variant.head))).map(finding => spanContains(variant.own, finding.at) ? finding : { ...finding, message: `In variant ${variant.name}: ${finding.message}` });
 }
 function keyOf({ rule, at, message }: ReportedFinding, head: Span): string {
     const isHead = at.uri === head.uri && at.start === head.start && at.end === head.end;
