@@ -1,4 +1,6 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { isLanguageRule } from '../../language/src/model/language-rules.js';
 import { compare } from '../support/check.js';
 import { dedent } from '../support/dedent.js';
 import { withStandardJob } from '../support/standard-job.js';
@@ -79,4 +81,12 @@ describe('a rule that is wrong is told so at its own text', () => {
             }`);
         compare(text, (await analyzeText(text)).findings.filter(({ severity }) => severity === 'error'));
     });
+});
+
+test('the rules of the language reference hold for the standard job', async () => {
+    const reference = readFileSync(new URL('../../language/handbook/reference.md', import.meta.url), 'utf8');
+    const rules = /### House rules[\s\S]*?```hotroom\n([\s\S]*?)```/.exec(reference)?.[1] ?? '';
+    expect(rules.match(/^rule /gm)).toHaveLength(5);
+    const found = (await analyzeText(`${room}\n${rules}`)).findings.filter(({ rule, citation }) => citation?.kind === 'house' || isLanguageRule(rule));
+    expect(found).toEqual([]);
 });

@@ -17,7 +17,7 @@ describe('names', () => {
     test.each<readonly [string, number]>([
         ['upper.top - 19"', 18], ['upper.ledger.top - 16 3/4"', 18], ['max(bench.top) / 2 - 1/2"', 18], ['round_down(upper.top / 2, 1")', 18], ['round_up(17 1/4", 1/2")', 17.5],
         ['if upper.top > 30" then 18" else 10"', 18], ['if upper.top > 40" and count(door) = 1 then 18" else 10"', 10], ['upper.build.bearer_spacing - upper.build.bearer_spacing + 18"', 18],
-        ['min(18", upper.top)', 18], ['if upper.top - 40" > -4" then 18" else 10"', 18], ['sum(upper.top, 1") - 20"', 18],
+        ['min(18", upper.top)', 18], ['if upper.top > if 1 < 2 then 30" else 40" then 18" else 10"', 18], ['if upper.top - 40" > -4" then 18" else 10"', 18], ['sum(upper.top, 1") - 20"', 18],
     ])('top %s', async (expression, top) => { expect(await lengthOf(lower(expression))).toBe(inches(top)); });
 
     test('a let is seen in its block and may hang on others, in any order', async () => {

@@ -21,7 +21,10 @@ function expression(depth: number): fc.Arbitrary<string> {
     const range = fc.oneof({ weight: 8, arbitrary: sum }, { weight: 1, arbitrary: joined(sum, ['x'], 2) }, { weight: 1, arbitrary: joined(sum, ['to'], 2) });
     // A sign stands where a value begins, and there only.
     const comparison = fc.tuple(fc.constantFrom('', '', '', '', '', '-'), name, joined(range, ['=', '!=', '<', '<=', '>', '>='], 2)).map(([sign, operand, text]) => sign === '' ? text : `-${operand} * ${text}`);
-    const either = joined(joined(comparison, ['and']), ['or']);
+    // Behind a comparison a choice may stand, or a figure with its sign.
+    const compared = inner ? fc.tuple(sum, fc.constantFrom('=', '<', '>='), fc.oneof(sum.map(text => `-(${text})`), fc.tuple(inner, inner, inner).map(([condition, yes, no]) => `if (${condition}) then (${yes}) else (${no})`)))
+        .map(([left, operator, right]) => `${left} ${operator} ${right}`) : comparison;
+    const either = joined(joined(fc.oneof({ weight: 5, arbitrary: comparison }, { weight: 1, arbitrary: compared }), ['and']), ['or']);
     return inner ? fc.oneof({ weight: 3, arbitrary: either }, { weight: 1, arbitrary: fc.tuple(either, inner, inner).map(([condition, yes, no]) => `if ${condition} then ${yes} else ${no}`) }) : either;
 }
 export const randomExpression: fc.Arbitrary<string> = expression(3).filter(text => text.length < 600);

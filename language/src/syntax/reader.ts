@@ -148,7 +148,12 @@ class TokenReading {
         const left = this.range(mayRefer);
         // The `=` of a `let` divides the name from its value, as a comma divides values.
         const operator = this.is(this.types.comma) ? undefined : this.takeOperator('=', '!=', '<', '<=', '>', '>=');
-        return operator ? this.pair<ast.Comparison>({ $type: 'Comparison', left, operator: operator as ast.Comparison['operator'], right: this.range(false) }, 'left', 'right') : left;
+        return operator ? this.pair<ast.Comparison>({ $type: 'Comparison', left, operator: operator as ast.Comparison['operator'], right: this.compared() }, 'left', 'right') : left;
+    }
+
+    private compared(): ast.Expr {
+        const token = this.current;
+        return token?.image === 'if' && token.tokenType !== this.types.word ? this.choice(false) : this.range(false);
     }
 
     private range(mayRefer: boolean): ast.Expr {

@@ -58,13 +58,14 @@ class ValueReader extends ValueCursor {
     /** `if … then … else …` where all three words and their values are there; otherwise the words are names. */
     private choice(): void {
         const word = this.current();
-        if (word?.image !== 'if' || !this.startsValue(this.peek(1)) || !this.aheadIs('then')) { this.either(); return; }
+        if (!word || !this.isChoice()) { this.either(); return; }
         this.out.push(word);
         this.at++;
         this.either();
         if (!this.branch(word, 'then', () => { this.choice(); })) return;
         this.branch(word, 'else', () => { this.choice(); });
     }
+    private isChoice(): boolean { return this.current()?.image === 'if' && this.startsValue(this.peek(1)) && this.aheadIs('then'); }
     /** One branch of a choice; what is missing is reported and the choice is filled up, so that it stands whole before the grammar. */
     private branch(start: Token, name: 'then' | 'else', read: () => void): boolean {
         const word = this.current();
@@ -117,7 +118,7 @@ class ValueReader extends ValueCursor {
         const operator = this.current();
         if (!operator || !isComparison(operator) || (operator.image === '=' && this.givesName)) return;
         if (!this.operatorWithValue(operator, { mayBeNegative: true })) return;
-        this.range();
+        if (this.isChoice()) this.choice(); else this.range();
         const again = this.current();
         if (!again || !isComparison(again)) return;
         this.once('part-out-of-place', again, `Two values are compared at a time. Join two comparisons by and.`);
@@ -291,29 +292,5 @@ class ValueReader extends ValueCursor {
         if (token.image === ')') this.once('bracket-without-partner', token, 'This bracket was never opened. Remove it.');
         else if (token.image === '.') this.once('part-out-of-place', token, 'A point joins two names and stands right between them.');
         else this.once('value-missing', token, `A value is missing before ‘${token.image}’.`);
-    }
-
-    private checkSpacing(minus: Token): void {
-        const before = this.tokens[this.indexOf(minus) - 1] ?? this.key;
-        const after = this.current();
-        if (!after) return;
-        const isLeft = touches(before, minus);
-        const isRight = touches(minus, after);
-        if (!isLeft && !isRight) return;
-        if (!isLeft && this.isWordLike(before) && propertyKinds(this.key.image).takesPlace && isLength(after, this.types)) { this.negative(minus, after); return; }
-        if (this.isReported) return;
-        this.isReported = true;
-        this.report({
-            id: 'hyphen-spacing', start: minus.startOffset, end: endOf(minus),
-            message: `A hyphen subtracts when it has a space on both sides, and joins when it has none and stands inside one figure or name. Put spaces round it.`,
-            fix: { title: 'Put spaces round the hyphen', edits: [{ start: endOf(before), end: after.startOffset, newText: ' - ' }] },
-        });
-    }
-
-    /** Nothing on a drawing is shorter than nothing; what was meant instead is not known. */
-    private negative(sign: Token, figure: Token): void {
-        if (this.isReported) return;
-        this.isReported = true;
-        this.report({ id: 'negative-length', start: sign.startOffset, end: endOf(figure), message: `-${figure.image} is negative; a length of 0 or more is needed. Write it without the sign, and a distance from the side it is measured from.` });
     }
 }

@@ -1,5 +1,6 @@
 import type { SyntaxProblem } from './problem.js';
-import { endOf, firstAtOrAfter, isWordLike, startOf, type Token, type TokenTypes } from './token-list.js';
+import { propertyKinds } from './property-kinds.js';
+import { endOf, firstAtOrAfter, isLength, isWordLike, startOf, touches, type Token, type TokenTypes } from './token-list.js';
 
 export type Report = (problem: Omit<SyntaxProblem, 'damages'>) => void;
 
@@ -33,5 +34,29 @@ export abstract class ValueCursor {
         if (this.isReported) return;
         this.isReported = true;
         this.report({ id, start: token.startOffset, end: Math.max(endOf(token), token.startOffset + 1), message });
+    }
+
+    protected checkSpacing(minus: Token): void {
+        const before = this.tokens[this.indexOf(minus) - 1] ?? this.key;
+        const after = this.current();
+        if (!after) return;
+        const isLeft = touches(before, minus);
+        const isRight = touches(minus, after);
+        if (!isLeft && !isRight) return;
+        if (!isLeft && this.isWordLike(before) && propertyKinds(this.key.image).takesPlace && isLength(after, this.types)) { this.negative(minus, after); return; }
+        if (this.isReported) return;
+        this.isReported = true;
+        this.report({
+            id: 'hyphen-spacing', start: minus.startOffset, end: endOf(minus),
+            message: `A hyphen subtracts when it has a space on both sides, and joins when it has none and stands inside one figure or name. Put spaces round it.`,
+            fix: { title: 'Put spaces round the hyphen', edits: [{ start: endOf(before), end: after.startOffset, newText: ' - ' }] },
+        });
+    }
+
+    /** Nothing on a drawing is shorter than nothing; what was meant instead is not known. */
+    protected negative(sign: Token, figure: Token): void {
+        if (this.isReported) return;
+        this.isReported = true;
+        this.report({ id: 'negative-length', start: sign.startOffset, end: endOf(figure), message: `-${figure.image} is negative; a length of 0 or more is needed. Write it without the sign, and a distance from the side it is measured from.` });
     }
 }
