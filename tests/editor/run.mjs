@@ -251,7 +251,7 @@ try {
     await steps.step('renaming a parameter changes every use of it', async () => {
         await workbench.goTo(...placeInLine('w { takes length'));
         await keys.press('F2');
-        await page.locator('.rename-box input, .monaco-editor .rename-box').first().waitFor();
+        await waitFor(() => page.evaluate(() => document.activeElement?.closest('.rename-box') !== null && document.activeElement?.tagName === 'INPUT'), 'the box for the new name to hold the keyboard');
         await keys.press('Control+a');
         await keys.type('wide');
         await keys.press('Enter');
