@@ -83,6 +83,19 @@ describe('a rule that is wrong is told so at its own text', () => {
     });
 });
 
+describe('words', () => {
+    const mistakes = async (require: string): Promise<readonly string[]> => (await analyzeText(`${room}\nrule a { ${require}; because "x" }`)).findings.filter(({ severity }) => severity === 'error').map(({ message }) => message);
+    test.each([
+        ['require all(door.model.catch != lok)', 'door.model.catch is never lok: it is roller, magnetic, lock or latch. Is lock meant?'],
+        ['each site; require site.floor = tyle', 'site.floor is never tyle: it is tile, concrete, vinyl, stone, other_waterproof, wood or carpet. Is tile meant?'],
+        ['each door; require door.wall = front or left', '‘left’ alone is no condition. Say the name again: or door.wall = left.'],
+        ['each bench; require bench.fascia = true', 'bench.fascia is never true: it is yes or no.'],
+    ])('%s', async (require, message) => { expect((await mistakes(require)).map(found => found.replace(/it is roller.*(?= Is)/, 'it is roller, magnetic, lock or latch.'))).toEqual([message]); });
+    test.each(['require count(vent.role = intake) = 1', 'require sum(circuit.segment.length) <= 60\'', 'each vent; when vent.role = exhaust; require vent.free_area >= 4 in2'])('%s holds', async require => {
+        expect((await analyzeText(`${room}\nrule a { ${require}; because "x" }`)).findings.filter(({ rule, severity }) => rule === 'a' || severity === 'error')).toEqual([]);
+    });
+});
+
 test('the rules of the language reference hold for the standard job', async () => {
     const reference = readFileSync(new URL('../../language/handbook/reference.md', import.meta.url), 'utf8');
     const rules = /### House rules[\s\S]*?```hotroom\n([\s\S]*?)```/.exec(reference)?.[1] ?? '';

@@ -83,6 +83,7 @@ export const declaredFacts: Readonly<Partial<Record<BlockKind | 'air', readonly 
         fact('free_area', 'free area', 'area'),
         fact('gross_area', 'gross area', 'area'),
         fact('lower_edge', 'lower edge over the floor', 'length'),
+        fact('role', 'intake or exhaust, by its name where it does not say', 'words'),
     ],
     window: [
         fact('glass_area', 'glass area', 'area'),

@@ -1,10 +1,11 @@
 import { ofFigure, ofList, ofWord } from '../core/value.js';
 import { nameBlocks } from '../assembly/naming.js';
 import type { Block } from '../model/block.js';
-import { givenIn } from '../model/given-value.js';
+import { walls } from '../core/geometry.js';
+import { givenIn, wordsOf } from '../model/given-value.js';
 import type { Job } from '../model/job.js';
 import type { NameFound } from '../model/names.js';
-import { blocksIn, definitionOf, isBlockKind, type BlockKind } from '../vocabulary/index.js';
+import { blocksIn, definitionOf, isBlockKind, propertiesOf, type BlockKind } from '../vocabulary/index.js';
 import { isDeclared, declaredUnder } from './declared.js';
 import type { FactsTree } from './facts-tree.js';
 
@@ -60,7 +61,7 @@ function ofBlock(block: Block, prefix: string, facts: FactsTree, rest: readonly 
     }
     const given = givenIn(block, rest);
     switch (given.kind) {
-        case 'value': return given;
+        case 'value': { const property = rest.length === 1 ? propertiesOf(block.kind).get(rest[0] ?? '')?.property : undefined; const among = rest[0] === 'wall' ? walls : property && wordsOf(property.type); return { ...given, ...(among && { among }) }; }
         case 'absent': return { kind: 'waits' };
         case 'unknown': {
             if (isDeclared(block.kind, rest.join('.')) || facts.paths(prefix).includes(path)) return { kind: 'waits' };

@@ -1,7 +1,8 @@
 import { dimensions, type Dimension } from '../core/quantity.js';
 import { rational } from '../core/rational.js';
 import { ofFlag, ofList, ofQuantity, ofText, ofWord, type Value } from '../core/value.js';
-import { parts } from '../model/given-value.js';
+import { walls } from '../core/geometry.js';
+import { parts, wordsOf } from '../model/given-value.js';
 import type { NameFound, Names } from '../model/names.js';
 import { blocksIn, definitionOf, isBlockKind, propertiesOf } from '../vocabulary/index.js';
 import type { ValueKind } from '../vocabulary/values.js';
@@ -33,13 +34,18 @@ export const sampleNames = (each: string | undefined): Names => ({
         }
         const found = underKind(first, rest);
         const isList = first !== each && definitionOf(first).isRepeatable;
-        return found.kind === 'value' && isList ? { kind: 'value', value: ofList([found.value]) } : found;
+        return found.kind === 'value' && isList ? { ...found, value: ofList([found.value]) } : found;
     },
 });
 
 function underKind(kind: string, path: readonly string[]): NameFound {
     const [key, ...rest] = path;
-    if (key === undefined || (rest.length === 0 && (key === 'wall' || key === 'name'))) return { kind: 'value', value: ofWord('front') };
+    if (rest.length === 0 && key === 'wall') return { kind: 'value', value: ofWord('front'), among: walls };
+    if (key === undefined || (rest.length === 0 && key === 'name')) return { kind: 'value', value: ofWord('front') };
+    if (isBlockKind(kind) && isBlockKind(key) && blocksIn(kind).includes(key)) {
+        const found = underKind(key, rest);
+        return found.kind === 'value' ? { ...found, value: ofList([found.value]) } : found.kind === 'unknown' ? { kind: 'unknown', known: found.known.map(name => `${kind}.${name}`) } : found;
+    }
     if (rest.length === 0 && key === 'walls') return { kind: 'value', value: ofList([ofWord('front')]) };
     const declared = findDeclared(kind, path.join('.'));
     const computed = declared && figures[declared.is];
@@ -58,7 +64,8 @@ function underKind(kind: string, path: readonly string[]): NameFound {
         }
         if (rest.length > 0) return { kind: 'waits' };
         const value = figures[property.type.kind];
-        return value ? { kind: 'value', value } : { kind: 'waits' };
+        const among = wordsOf(property.type);
+        return value ? { kind: 'value', value, ...(among && { among }) } : { kind: 'waits' };
     }
     return { kind: 'unknown', known: [...propertiesOf(kind).keys(), ...declaredUnder(kind), 'wall', 'walls', 'name'].map(name => `${kind}.${name}`) };
 }

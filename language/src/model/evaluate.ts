@@ -36,7 +36,7 @@ export function evaluateValue(expression: ast.Expr | undefined, reading: Reading
             const [left, right] = sidesOf(expression, reading);
             return over([left, right], ([one, other]) => compare(one, other, expression, reading));
         }
-        case 'Logic': return settled(expression, reading) ?? over([evaluateValue(expression.left, reading), evaluateValue(expression.right, reading)], ([left, right]) => {
+        case 'Logic': return isHalf(expression, reading) ? undefined : settled(expression, reading) ?? over([evaluateValue(expression.left, reading), evaluateValue(expression.right, reading)], ([left, right]) => {
             const [a, b] = [flagOf(left, expression.left, reading), flagOf(right, expression.right, reading)];
             return a === undefined || b === undefined ? undefined : ofFlag(expression.operator === 'and' ? a && b : a || b);
         });
@@ -55,6 +55,15 @@ export function sidesOf({ left, right }: ast.Comparison, reading: Reading): read
     const first = evaluateValue(left, reading);
     const isFigure = first !== undefined && (first.kind === 'list' ? first.items : [first]).some(({ kind }) => kind === 'quantity');
     return [first, isFigure ? evaluateValue(right, reading) : evaluateOrWord(right, reading)];
+}
+
+/** Whether a word stands behind `and` or `or` as if the name before it were said again: `wall = front or left`. */
+function isHalf({ left, operator, right }: ast.Logic, reading: Reading): boolean {
+    const before = ast.isLogic(left) ? left.right : left;
+    if (!ast.isWord(right) || right.path.length > 0 || !ast.isComparison(before) || reading.names.find([right.ref.$refText]).kind !== 'unknown') return false;
+    const whole = `${reading.textOf(before.left)} ${before.operator} ${right.ref.$refText}`;
+    reading.report('part-not-expected', right, `‘${right.ref.$refText}’ alone is no condition. Say the name again: ${operator} ${whole}.`, { fixes: [reading.replace(`Write ${whole}`, right, whole)] });
+    return true;
 }
 
 /** What `and` and `or` come to where one side decides alone, whatever the other waits for. */
@@ -118,7 +127,7 @@ function named(word: ast.Word, reading: Reading): Value | undefined {
             const nearestFirst = rest.length > 0 ? nearestName(first, found.known.filter(name => !name.includes('.'))) : undefined;
             const nearest = nearestName(written, found.known) ?? (nearestFirst !== undefined && nearestFirst !== first ? [nearestFirst, ...rest].join('.') : undefined);
             const help = nearest ? `Is ${nearest} meant?`
-                : rest.length > 0 && found.known.length > 0 ? listNames(written, found.known)
+                : rest.length > 0 && found.known.length > 0 ? listNames(written, [...new Set(found.known)])
                 : found.known.length > 0 && found.known.length <= 12 ? `Names here are ${showList(found.known)}.`
                 : isFunction(written) ? `${written} is a function and is followed by its values in brackets: ${functions[written]?.written ?? ''}.`
                 : 'A figure with its unit stands here, such as 34 3/4", or a name given by let.';

@@ -5,7 +5,7 @@ import { dimensions, sameDimension } from '../core/quantity.js';
 import { ofQuantity, ofAmount, ofFlag, ofLength, ofList, ofText, ofWord, type Value } from '../core/value.js';
 import type { CalendarDate, Density, LengthRange, NumberRange, Place, Price, Size, Supply, ValueKind, WallLength } from '../vocabulary/values.js';
 import type { Property } from '../vocabulary/block.js';
-import { propertiesOf } from '../vocabulary/index.js';
+import { blocksIn, isBlockKind, propertiesOf } from '../vocabulary/index.js';
 import type { Block, Given, Link, LinkedLayer } from './block.js';
 
 /** The unit each kind of amount is kept in. */
@@ -57,6 +57,11 @@ export function givenIn(block: Block, path: readonly string[]): GivenFound {
     if (key === 'walls' && rest.length === 0 && block.walls.length > 0) return { kind: 'value', value: ofList(block.walls.map(({ value }) => ofWord(value))) };
     const child = block.children.find(one => one.name?.value === key);
     if (child) return givenIn(child, rest);
+    if (isBlockKind(key) && blocksIn(block.kind).includes(key)) {
+        const all = block.children.filter(one => one.kind === key).map(one => givenIn(one, rest));
+        const unknown = all.find(one => one.kind === 'unknown');
+        return unknown ? below(key, unknown) : { kind: 'value', value: ofList(all.flatMap(one => one.kind === 'value' ? [one.value] : [])) };
+    }
     const known = propertiesOf(block.kind).get(key);
     if (!known) return { kind: 'unknown', known: [...propertiesOf(block.kind).keys()] };
     const { kind } = known.property.type;
@@ -73,6 +78,9 @@ export function givenIn(block: Block, path: readonly string[]): GivenFound {
 
 /** Names to choose from below a reference are called by the way that leads there. */
 const below = (key: string, found: GivenFound): GivenFound => found.kind === 'unknown' ? { kind: 'unknown', known: found.known.map(name => `${key}.${name}`) } : found;
+
+/** The only words a fact of some type can have; nothing where it takes figures, names or texts. */
+export const wordsOf = ({ kind, choices }: Property['type']): readonly string[] | undefined => kind === 'choice' || kind === 'flag' || kind === 'choices' || kind === 'walls' ? choices : undefined;
 
 /** Pieces of values that cannot be named as a whole. */
 export const parts: Readonly<Partial<Record<ValueKind, readonly string[]>>> = {

@@ -65,7 +65,7 @@ function judgeRule(rule: Block<'rule'>, job: Job, facts: FactsTree, tellsUnasked
         });
     }
     const own = [...mistakes.values()].filter(({ at }) => at.uri === job.block.span.uri);
-    const [first, ...others] = tellsUnasked && job.isWhole && own.length === 0 ? unasked : [];
+    const [first, ...others] = tellsUnasked && job.isWhole && own.length === 0 && checkHouseRule(rule).length === 0 ? unasked : [];
     if (first) {
         const of = first.thing ? ` of ${showBlock(first.thing)}${others.length > 0 ? ` and ${others.length} more` : ''}` : '';
         findings.push({
