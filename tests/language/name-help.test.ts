@@ -126,3 +126,8 @@ describe('one cause, one message', () => {
         expect((await analyzeText('use "catalogue/skerry.hotroom"\n')).findings.map(({ rule }) => rule)).toEqual(['file-without-a-job']);
     });
 });
+
+test('a fact of another block is told with what this one lacks', async () => {
+    const text = exampleText('birch-point.hotroom').replace('top       37"', 'height    37"');
+    expect((await analyzeText(text)).findings.filter(({ severity }) => severity === 'error').map(({ message }) => message)).toEqual(['‘height’ is not known in a bench. It belongs in a site or room. Missing here is top.']);
+});

@@ -16,11 +16,18 @@ export function reportUnknownWord(item: ast.Fact, kind: BlockKind, reading: Read
     const elsewhere = [...candidatesElsewhere(item.key)];
     const help = nearest ? `Is ${nearest} meant?`
         : isWall(item.key) && propertiesOf(kind).has('from') ? `A place is written with from and the wall, such as from ${item.key} 12 1/2".`
-        : elsewhere.length > 0 ? `It belongs in a ${elsewhere.map(k => k.replaceAll('_', ' ')).join(' or ')}.` : whatMayStand(item, kind);
+        : elsewhere.length > 0 ? `It belongs in a ${elsewhere.map(k => k.replaceAll('_', ' ')).join(' or ')}.${whatIsMissing(item, kind)}` : whatMayStand(item, kind);
     reading.report('unknown-word', keySpan(item, reading), `‘${item.key}’ is not known in a ${kind.replaceAll('_', ' ')}. ${help}`,
         nearest ? { fixes: [reading.replace(`Write ${nearest}`, keySpan(item, reading), nearest)] } : {});
 }
 const onlyOne = (words: readonly string[]): string | undefined => words.length === 1 ? words[0] : undefined;
+/** The facts a block lacks, as a sentence behind another. */
+function whatIsMissing(item: ast.Fact, kind: BlockKind): string {
+    const written = new Set(parentOf(item)?.body.flatMap(({ key }) => propertiesOf(kind).get(key)?.key ?? []));
+    const missing = Object.entries(definitionOf(kind).properties).flatMap(([key, { isRequired }]) => isRequired && !written.has(key) ? [key] : []);
+    return missing.length > 0 ? ` Missing here ${missing.length === 1 ? 'is' : 'are'} ${showList(missing)}.` : '';
+}
+
 /** The words a block lacks, and some of those that may stand in it besides: a block with an unknown word is not told of missing facts elsewhere. */
 function whatMayStand(item: ast.Fact, kind: BlockKind): string {
     const here = parentOf(item)?.body ?? [];
