@@ -61,8 +61,8 @@ async function generateHandbook() {
 /** The description of settings files, from what checks them: editors complete and check with it. */
 async function generateSettingsSchema() {
     const { settingsJsonSchema } = await load('language/src/settings/schema.ts');
-    fs.mkdirSync(path.join(target, 'schemas'), { recursive: true });
-    fs.writeFileSync(path.join(target, 'schemas/hotroom.schema.json'), `${JSON.stringify(settingsJsonSchema(), undefined, 1)}\n`);
+    fs.mkdirSync(path.join(target, 'language/schemas'), { recursive: true });
+    fs.writeFileSync(path.join(target, 'language/schemas/hotroom.schema.json'), `${JSON.stringify(settingsJsonSchema(), undefined, 1)}\n`);
 }
 
 async function load(entry) {
