@@ -34,7 +34,7 @@ const placeIn = (text: string, needle: string, shift = 0): Position => {
 };
 const codes = (diagnostics: readonly Diagnostic[]): unknown[] => diagnostics.map(({ code }) => code);
 
-describe('a whole session', { timeout: 60_000 }, () => {
+describe('a server over its streams', { timeout: 60_000 }, () => {
     test('from the first file to the end', () => served({}, files, async server => {
         const { capabilities, serverInfo } = await server.result;
         expect(serverInfo?.name).toBe('hotroom');
