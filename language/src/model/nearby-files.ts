@@ -38,7 +38,7 @@ function nearbyPaths(target: URI, document: LangiumDocument, services: HotroomSe
     const roots = imports.roots.length > 0 ? imports.roots : [own];
     const found = new Map<string, string>();
     const add = (uri: URI): void => {
-        if (!taken.has(uri.toString()) && roots.some(root => isBelow(root, uri))) found.set(uri.toString(), relativePath(own, uri));
+        if (!taken.has(uri.toString()) && roots.some(root => isBelow(root, uri))) found.set(uri.toString(), UriUtils.relative(own, uri));
     };
     for (const other of documents.all) add(other.uri);
     const above = UriUtils.dirname(target);
@@ -67,9 +67,3 @@ function isBelow(root: URI, uri: URI): boolean {
     return uri.toString().startsWith(`${root.toString().replace(/\/$/, '')}/`);
 }
 
-function relativePath(folder: URI, file: URI): string {
-    const [from, to] = [folder.path.split('/').filter(part => part !== ''), file.path.split('/').filter(part => part !== '')];
-    let same = 0;
-    while (same < from.length && from[same] === to[same]) same++;
-    return [...Array.from({ length: from.length - same }, () => '..'), ...to.slice(same)].join('/');
-}
