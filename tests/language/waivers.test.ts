@@ -1,5 +1,8 @@
 import { expect, test } from 'vitest';
 import type { ReportedFinding } from '../../language/src/core/finding.js';
+import { usDwelling } from '../../language/src/rule-sets/united-states.js';
+import { applyWaivers } from '../../language/src/rules/apply-waivers.js';
+import { allRules } from '../../language/src/rules/index.js';
 import { withStandardJob } from '../support/standard-job.js';
 import { analyzeText } from '../support/workspace.js';
 
@@ -45,4 +48,14 @@ test('a house rule can be waived', async () => {
 test('a half-typed waiver silences nothing', async () => {
     const found = await findings(`waive head-clearance-too-low on upper because\n${lowRoom}`);
     expect(found.find(({ rule }) => rule === 'head-clearance-too-low')?.severity).toBe('warning');
+});
+
+test('what a rule set lets nobody waive stays, whatever the rule allows', async () => {
+    const { jobs: [job] } = await analyzeText(withStandardJob(waive(`on upper ${signed}`)));
+    if (!job) throw new Error('no job');
+    const [clause] = usDwelling.clauses.filter(({ isNeverWaived, citation }) => isNeverWaived === true && citation.kind === 'standard');
+    const finding: ReportedFinding = { rule: 'head-clearance-too-low', severity: 'warning', message: 'Too low.', at: job.job.block.head, subject: 'upper.head_clearance', ...(clause && { citation: clause.citation }) };
+    const input = { job: job.job, findings: [finding], rules: allRules, houseRules: [], today: undefined, isComplete: true };
+    expect(applyWaivers({ ...input, ruleSets: [usDwelling] }).map(({ rule, severity }) => [rule, severity])).toEqual([['head-clearance-too-low', 'warning'], ['waiver-not-allowed', 'error']]);
+    expect(applyWaivers({ ...input, ruleSets: [] }).map(({ rule, severity }) => [rule, severity])).toEqual([['head-clearance-too-low', 'info']]);
 });

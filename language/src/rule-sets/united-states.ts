@@ -7,7 +7,9 @@ import { clause, type AnyClause, type RuleSet } from './rule-set.js';
 const gas = { when: 'gas_heater' } as const;
 const gasTimer = { when: 'gas_heater_with_timer' } as const;
 const ifTimer = { when: 'timer_provided' } as const;
-const ifRemote = { when: 'remote_sensor' } as const;
+/** What keeps people from harm; nobody may sign it away (trade practice of this project). */
+const never = { isNeverWaived: true } as const;
+const ifRemote = { when: 'remote_sensor', ...never } as const;
 
 /** Article 424 and what it leans on: the demands a rule can name. The tables are with the electrical engine. */
 const electrical: readonly AnyClause[] = [
@@ -22,7 +24,7 @@ const electrical: readonly AnyClause[] = [
 const listing: readonly AnyClause[] = [
     clause('climate.humidity-minimum', ratio(0.10), ul875('§1', 'The listing covers heated rooms of 10 to 25 % relative humidity.')),
     clause('climate.humidity-maximum', ratio(0.25), ul875('§1', 'The listing covers heated rooms of 10 to 25 % relative humidity.')),
-    clause('limiter.manual-reset', yes, ul875('§1', 'Automatic temperature control, a limit reset by hand, and a timer.')),
+    clause('limiter.manual-reset', yes, ul875('§1', 'Automatic temperature control, a limit reset by hand, and a timer.'), never),
 ];
 
 const sharedNotChecked = [

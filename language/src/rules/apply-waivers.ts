@@ -88,7 +88,7 @@ function answersTo(finding: ReportedFinding, { rule, subject }: Waiver, job: Job
 
 /** Whether the clause a finding cites is one its rule set lets nobody waive. */
 export const isNeverWaived = ({ citation }: ReportedFinding, ruleSets: readonly RuleSet[]): boolean => citation?.kind === 'standard'
-    && ruleSets.some(({ clauses }) => clauses.some(({ isNeverWaived: never, citation: own }) => never === true && own.kind === 'standard' && own.document === citation.document && own.clause === citation.clause));
+    && ruleSets.some(({ clauses }) => clauses.some(({ isNeverWaived: never, citation: own }) => never === true && own.kind === 'standard' && own.document === citation.document && own.clause === citation.clause && own.text === citation.text));
 
 const inOrder = ({ year, month, day }: CalendarDate): number => (year * 100 + month) * 100 + day;
 const isOver = (until: CalendarDate, today: CalendarDate | undefined): boolean => today !== undefined && inOrder(until) < inOrder(today);
