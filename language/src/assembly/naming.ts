@@ -17,3 +17,9 @@ export function nameBlocks<K extends BlockKind>(blocks: readonly Block<K>[]): re
         return [{ name: nameless === 1 ? block.kind : `${block.kind}_${nameless}`, block }];
     });
 }
+
+/** The name of one block among all blocks of the one it stands in: the path under which the facts tree keeps what was worked out for it. */
+export function nameAmong(block: Block, siblings: readonly Block[]): string {
+    if (block.name) return block.name.value;
+    return nameBlocks(siblings.filter(({ kind }) => kind === block.kind)).find(named => named.block === block)?.name ?? block.kind;
+}

@@ -1,5 +1,5 @@
 import type { Analysis, JobAnalysis } from '../analyze.js';
-import { nameBlocks } from '../assembly/naming.js';
+import { nameAmong } from '../assembly/naming.js';
 import type { Block } from '../model/block.js';
 
 export interface FoundBlock {
@@ -26,10 +26,7 @@ export function blockStartingAt(analysis: Analysis, start: number): FoundBlock |
 
 /** The path under which the facts tree keeps what was worked out for a block: its name, else its kind, numbered from the second on. */
 export function factsPrefix(block: Block, parent: Block | undefined): string | undefined {
-    if (block.kind === 'job') return undefined;
-    if (block.name) return block.name.value;
-    const same = parent?.children.filter(child => child.kind === block.kind) ?? [block];
-    return nameBlocks(same).find(named => named.block === block)?.name ?? block.kind;
+    return block.kind === 'job' ? undefined : nameAmong(block, parent?.children ?? [block]);
 }
 
 /** Paths, below the block's own, of what matters most about a block of some kind; a hover and a hint begin with them. */

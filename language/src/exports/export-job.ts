@@ -11,8 +11,7 @@ import { panelSchedule, type ScheduledPanel } from '../renderings/panel-schedule
 import { jobName, isReadWhole } from '../renderings/rendered-job.js';
 import { catalogueEntries, stockOffers, type StockOffer } from '../renderings/stock-offers.js';
 import { boardPrice } from '../renderings/stock-tasks.js';
-import { showDate } from '../rules/apply-waivers.js';
-import type { CalendarDate } from '../vocabulary/values.js';
+import { showDate, type CalendarDate } from '../vocabulary/values.js';
 import { byText, factsOfBlock, factsWithin, modelLength, namedBlocks, type PlacedFact } from './given-facts.js';
 import type { JobModel, ModelFigure, ModelFinding, ModelPanel, ModelPart, ModelStock, ModelWaiver } from './model-schema.js';
 

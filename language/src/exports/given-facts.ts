@@ -3,7 +3,7 @@ import { showLength } from '../core/show.js';
 import type { Span } from '../core/span.js';
 import type { Block, Given, Link, LinkedLayer } from '../model/block.js';
 import { propertiesOf } from '../vocabulary/index.js';
-import type { CalendarDate, Density, LengthRange, NumberRange, Place, Price, Size, Supply, ValueKind, WallLength } from '../vocabulary/values.js';
+import { showDate, type CalendarDate, type Density, type LengthRange, type NumberRange, type Place, type Price, type Size, type Supply, type ValueKind, type WallLength } from '../vocabulary/values.js';
 import type { ModelLength, ModelPlainValue, ModelValue } from './model-schema.js';
 
 /** Text in inches whatever the job is written in, so that equal lengths are equal bytes. */
@@ -39,7 +39,7 @@ function pieces(kind: ValueKind, given: unknown): readonly Piece[] {
         // Their order says nothing.
         case 'choices': case 'walls': return one(ofList([...new Set(given as readonly string[])].sort(byText).map(ofWord)));
         case 'flag': case 'holds': return one({ kind: 'flag', flag: given as boolean });
-        case 'date': { const { year, month, day } = given as CalendarDate; return one({ kind: 'date', date: `${year}-${String(month).padStart(2, '0')}-${String(day).padStart(2, '0')}` }); }
+        case 'date': return one({ kind: 'date', date: showDate(given as CalendarDate) });
         case 'supply': { const { volts, phases } = given as Supply; return [['volts', ofAmount(volts, 'V')], ['phases', ofWord(`${phases}_phase`)]]; }
         case 'supplies': return one(ofList((given as readonly Supply[]).map(({ volts, phases }) => `${volts} V ${phases}_phase`).sort(byText).map(text => ({ kind: 'text', text }))));
         case 'price': { const { minor, currency, per } = given as Price; return [[undefined, ofAmount(minor / 100, currency)], ['per', ofWord(per)]]; }

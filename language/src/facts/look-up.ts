@@ -1,5 +1,5 @@
 import { ofFigure, ofList, ofWord } from '../core/value.js';
-import { nameBlocks } from '../assembly/naming.js';
+import { nameAmong } from '../assembly/naming.js';
 import type { Block } from '../model/block.js';
 import { walls } from '../core/geometry.js';
 import { givenIn, wordsOf } from '../model/given-value.js';
@@ -27,11 +27,7 @@ export function lookUp(job: Job, facts: FactsTree, path: readonly string[], it?:
     return { kind: 'unknown', known: [...job.block.children.flatMap(block => block.name?.value ?? []), ...blocksIn('job'), 'air'] };
 }
 
-/** The path under which the facts tree keeps what was worked out for a block. */
-function prefixOf(job: Job, block: Block): string {
-    if (block.name) return block.name.value;
-    return nameBlocks(job.block.children.filter(child => child.kind === block.kind)).find(named => named.block === block)?.name ?? block.kind;
-}
+const prefixOf = (job: Job, block: Block): string => nameAmong(block, job.block.children);
 
 function ofKind(job: Job, kind: BlockKind, facts: FactsTree, rest: readonly string[]): NameFound {
     const all = job.block.children.filter(block => block.kind === kind);

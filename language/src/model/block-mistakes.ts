@@ -5,7 +5,7 @@ import type * as ast from '../syntax/generated/ast.js';
 import { nameWord, parentOf } from '../syntax/words.js';
 import { beginsFact, blocksIn, definitionOf, propertiesOf, type BlockKind } from '../vocabulary/index.js';
 import { statementsIn } from '../vocabulary/statements.js';
-import type { Block } from './block.js';
+import { showBlock, type Block } from './block.js';
 import { keySpan } from './places.js';
 import type { Reading } from './reading.js';
 
@@ -57,8 +57,8 @@ export function reportMissing(block: Block, reading: Reading): void {
     const names = missing.map(([key]) => key);
     const [first] = missing;
     reading.report('fact-missing', block.head, names.length === 1 && first
-        ? `${capital(showKind(block))} lacks ${first[0]}: ${first[1].type.words}.`
-        : `${capital(showKind(block))} lacks ${names.slice(0, -1).join(', ')} and ${names.at(-1) ?? ''}.`);
+        ? `${capital(showBlock(block))} lacks ${first[0]}: ${first[1].type.words}.`
+        : `${capital(showBlock(block))} lacks ${names.slice(0, -1).join(', ')} and ${names.at(-1) ?? ''}.`);
 }
 
 export function reportRepeated(block: Block, reading: Reading): void {
@@ -77,7 +77,6 @@ export function reportRepeated(block: Block, reading: Reading): void {
     }
 }
 
-export const showKind = (block: Block): string => block.name ? `${block.kind.replaceAll('_', ' ')} ${block.name.value}` : `the ${block.kind.replaceAll('_', ' ')}`;
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 export const showHeader = (fact: ast.Fact): string => { const name = nameWord(fact); return name ? `${fact.key} ${name.ref.$refText}` : fact.key; };
 

@@ -3,7 +3,7 @@ import { walls } from '../core/geometry.js';
 import { parseLiteral } from '../core/literal.js';
 import { dimensions, sameDimension } from '../core/quantity.js';
 import { ofQuantity, ofAmount, ofFlag, ofLength, ofList, ofText, ofWord, type Value } from '../core/value.js';
-import type { CalendarDate, Density, LengthRange, NumberRange, Place, Price, Size, Supply, ValueKind, WallLength } from '../vocabulary/values.js';
+import { showDate, type CalendarDate, type Density, type LengthRange, type NumberRange, type Place, type Price, type Size, type Supply, type ValueKind, type WallLength } from '../vocabulary/values.js';
 import type { Property } from '../vocabulary/block.js';
 import { blocksIn, isBlockKind, propertiesOf } from '../vocabulary/index.js';
 import type { Block, Given, Link, LinkedLayer } from './block.js';
@@ -29,7 +29,7 @@ export function givenValue(kind: ValueKind, given: unknown, part: string | undef
         case 'choice': return ofWord(given as string);
         case 'choices': case 'walls': return ofList((given as readonly string[]).map(ofWord));
         case 'flag': case 'holds': return ofFlag(given as boolean);
-        case 'date': { const { year, month, day } = given as CalendarDate; return { kind: 'date', date: `${year}-${String(month).padStart(2, '0')}-${String(day).padStart(2, '0')}` }; }
+        case 'date': return { kind: 'date', date: showDate(given as CalendarDate) };
         case 'supply': { const { volts, phases } = given as Supply; return part === 'volts' ? ofAmount(volts, 'V') : part === 'phases' ? ofWord(`${phases}_phase`) : undefined; }
         case 'price': { const { minor, currency } = given as Price; return part === undefined ? ofAmount(minor / 100, currency) : undefined; }
         case 'density': return ofAmount((given as Density).kgPerM3, '');

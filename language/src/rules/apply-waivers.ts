@@ -7,7 +7,7 @@ import { isLanguageRule, languageRules } from '../model/language-rules.js';
 import type { LanguageFinding } from '../model/reading.js';
 import type { Waiver } from '../model/waivers.js';
 import type { RuleSet } from '../rule-sets/index.js';
-import type { CalendarDate } from '../vocabulary/values.js';
+import { showDate, type CalendarDate } from '../vocabulary/values.js';
 import type { Rule } from './rule.js';
 
 export interface WaiverInput {
@@ -92,4 +92,3 @@ export const isNeverWaived = ({ citation }: ReportedFinding, ruleSets: readonly 
 
 const inOrder = ({ year, month, day }: CalendarDate): number => (year * 100 + month) * 100 + day;
 const isOver = (until: CalendarDate, today: CalendarDate | undefined): boolean => today !== undefined && inOrder(until) < inOrder(today);
-export const showDate = ({ year, month, day }: CalendarDate): string => `${year}-${String(month).padStart(2, '0')}-${String(day).padStart(2, '0')}`;

@@ -19,6 +19,8 @@ export interface Density { readonly kgPerM3: number }
 export interface Named<K extends string> { readonly name: string; readonly kinds: readonly K[] }
 export interface Layer<K extends string> { readonly of: Named<K>; readonly thickness: Length }
 export interface CalendarDate { readonly year: number; readonly month: number; readonly day: number }
+/** A date as the language writes it: `2027-03-01`. */
+export const showDate = ({ year, month, day }: CalendarDate): string => `${year}-${String(month).padStart(2, '0')}-${String(day).padStart(2, '0')}`;
 
 /** A condition of a house rule: the model gives it the means to be worked out for one job and one thing in it. */
 export interface Condition { readonly text: string }

@@ -2,8 +2,7 @@ import type { Analysis } from '../../analyze.js';
 import type { ReportedFinding } from '../../core/finding.js';
 import { spanContains } from '../../core/span.js';
 import { allRules } from '../../rules/index.js';
-import { showDate } from '../../rules/apply-waivers.js';
-import type { CalendarDate } from '../../vocabulary/values.js';
+import { showDate, type CalendarDate } from '../../vocabulary/values.js';
 import type { Refactoring } from './refactoring.js';
 
 /**
