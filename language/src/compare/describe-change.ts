@@ -1,5 +1,5 @@
 import type { Length } from '../core/length.js';
-import { showNumber, showWritable, type LengthUnit } from '../core/show.js';
+import { type LengthUnit, showNumber, showWritable, spoken } from '../core/show.js';
 import type { ModelFigure, ModelLength, ModelPanel, ModelPart, ModelPlainValue, ModelStock, ModelValue } from '../exports/model-schema.js';
 import { showCount, showMoney } from '../renderings/show-figures.js';
 import type { Change, Consequence, Rows, Side } from './change.js';
@@ -73,7 +73,7 @@ function members<T extends Rows['panel'] | Rows['part']>({ from, to }: { readonl
 const notes: ReadonlySet<string> = new Set(['measure', 'ends', 'cut', 'along the wall', 'heights']);
 
 const panelMembers = (length: (value: ModelLength) => string) => (panel: ModelPanel): readonly (readonly [string, string])[] => [
-    ['kind', panel.kind.replaceAll('_', ' ')], ['side', panel.side], ['cover', length(panel.cover)], ['overall', length(panel.overall)], ['height', length(panel.height)], ['thickness', length(panel.thickness)],
+    ['kind', spoken(panel.kind)], ['side', panel.side], ['cover', length(panel.cover)], ['overall', length(panel.overall)], ['height', length(panel.height)], ['thickness', length(panel.thickness)],
     ['tongue', panel.tongue ?? 'none'], ...(panel.holds.length > 0 ? [['holds', panel.holds.join(' and ')] as const] : []), ...panel.cutOuts.map(one => [`cut-out of ${one.of}`, `${one.what} ${length(one.width)} x ${length(one.height)}, ${length(one.fromLeftEdge)} from the left edge, bottom ${length(one.overFinishedFloor)}`] as const), ['near edge', `${length(panel.place.distance)} from the ${panel.place.face} ${panel.place.measuredFrom}`],
     ...(panel.massKg === undefined ? [] : [['mass', `${showNumber(panel.massKg, 1)} kg`] as const]),
 ];
@@ -112,7 +112,7 @@ function showModelValue(value: ModelValue, length: (value: { readonly ticks: num
     };
     switch (value.kind) {
         case 'list': return value.items.map(plain).join(', ');
-        case 'block': return [value.block.replaceAll('_', ' '), ...(value.title === undefined ? [] : [`"${value.title}"`]), ...(value.walls.length > 0 ? [`on ${value.walls.join(', ')}`] : [])].join(' ');
+        case 'block': return [spoken(value.block), ...(value.title === undefined ? [] : [`"${value.title}"`]), ...(value.walls.length > 0 ? [`on ${value.walls.join(', ')}`] : [])].join(' ');
         default: return plain(value);
     }
 }

@@ -1,3 +1,4 @@
+import { spoken } from '../core/show.js';
 import { byText } from '../exports/given-facts.js';
 import type { ModelFigure, ModelFinding, ModelPanel, ModelPlainValue, ModelValue, ModelWaiver } from '../exports/model-schema.js';
 import { isBlockKind } from '../vocabulary/index.js';
@@ -78,7 +79,7 @@ const renamedFigure = (figure: ModelFigure, renames: Renames): ModelFigure => fi
 
 /** Only behind the word for its kind is a name a name: `on door entry`; a bench called lower stands in no lower half. */
 const renamedWords = (words: string, renames: Renames): string => [...renames].reduce((changed, [name, { name: other, kind }]) => {
-    const before = kind.replaceAll('_', ' ');
+    const before = spoken(kind);
     return changed.replaceAll(new RegExp(`(?<![\\w-])${before} ${name.replaceAll(/[^\w-]/g, '\\$&')}(?![\\w-])`, 'g'), () => `${before} ${other}`);
 }, words);
 

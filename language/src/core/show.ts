@@ -37,6 +37,9 @@ export function showWritable(length: Length, unit: LengthUnit): string {
     return exact.startsWith('≈') || /\.\d{3,}/.test(exact) ? showLength(length, unit, 'shop') : exact;
 }
 
+/** A word of the language as people say it: `door_section` is a door section. */
+export const spoken = (word: string): string => word.replaceAll('_', ' ');
+
 /** The same length in the other system, for hovers: inches for metric figures and millimetres for the rest. */
 export const showOther = (length: Length, unit: LengthUnit, purpose: Purpose = 'drawing'): string =>
     showLength(length, isMetric(unit) ? 'in' : 'mm', purpose);

@@ -1,3 +1,4 @@
+import { spoken } from '../core/show.js';
 import { functions } from '../model/functions.js';
 import type { Span } from '../core/span.js';
 import { definitionOf, isBlockKind } from '../vocabulary/index.js';
@@ -8,7 +9,6 @@ import { headsInSight, scopesAround, showSeen, valueOfPath, valuesInSight, type 
 import { plain, type Offer, type Sight } from './offer.js';
 import { asLists, pathsUnder } from './paths-in-sight.js';
 import { isWordToken, type RawFact, type RawScope, type RawText } from './raw-facts.js';
-import { kindWords } from './describe.js';
 import { isFigureWanted, sampleCondition, sampleOf, shownValue, sortOfTokens, wantedHere, wordsComparedWith, type ExpressionSight, type WantedHere } from './wanted-here.js';
 
 export interface ExpressionInput {
@@ -102,9 +102,9 @@ function operands(input: ExpressionInput, seen: ExpressionSight, here: WantedHer
         const below = isList ? asLists(pathsUnder(head.kind, [], head.block)) : pathsUnder(head.kind, [], head.block);
         const mayLead = !isList || mayBeList || wanted === 'any';
         const isWhole = isList && wanted === 'list';
-        if (isWhole) offers.push({ ...at, label: head.name, kind: 'name', text: head.name, isSnippet: false, order: 2, detail: `every ${kindWords(head.kind)}`, doc: head.doc });
+        if (isWhole) offers.push({ ...at, label: head.name, kind: 'name', text: head.name, isSnippet: false, order: 2, detail: `every ${spoken(head.kind)}`, doc: head.doc });
         else if (mayLead && below.some(one => fitsHere(one.sort, wanted, mayBeList || wanted === 'any'))) {
-            offers.push({ ...at, label: head.name, kind: 'name', text: hasPoint ? head.name : `${head.name}.`, isSnippet: false, order: 2, detail: head.isKind ? isList ? `every ${kindWords(head.kind)}` : kindWords(head.kind) : kindWords(head.kind), doc: head.doc, isQuiet: true, ...(!hasPoint && { leadsOn: true as const }) });
+            offers.push({ ...at, label: head.name, kind: 'name', text: hasPoint ? head.name : `${head.name}.`, isSnippet: false, order: 2, detail: head.isKind ? isList ? `every ${spoken(head.kind)}` : spoken(head.kind) : spoken(head.kind), doc: head.doc, isQuiet: true, ...(!hasPoint && { leadsOn: true as const }) });
         }
     }
     return behind[0]?.image === '.' ? offers : [...offers, ...calls(input, seen, wanted)];

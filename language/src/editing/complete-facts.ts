@@ -1,3 +1,4 @@
+import { spoken } from '../core/show.js';
 import { lookUp } from '../facts/look-up.js';
 import { showValue } from '../core/value.js';
 import type { Block } from '../model/block.js';
@@ -6,7 +7,7 @@ import { blocksIn, definitionOf, isBlockKind, isJobLike, propertiesOf } from '..
 import { statements, statementsIn } from '../vocabulary/statements.js';
 import { baseBlocks } from './complete-header.js';
 import { openFindings } from './complete-waive.js';
-import { describeHeader, describeProperty, kindWords } from './describe.js';
+import { describeHeader, describeProperty } from './describe.js';
 import { oneOf, plain, type Offer, type Sight } from './offer.js';
 import type { RawScope, RawText } from './raw-facts.js';
 import { padKey, sampleBlock, sampleValue } from './samples.js';
@@ -48,7 +49,7 @@ export function completeKeys(raw: RawText, spot: KeySpot, offset: number, sight:
         });
     }
     if (isAlone && isJobLike(scope.kind)) for (const { kind, name } of baseBlocks(offset, sight, scope)) if (name) offers.push({
-        ...at, label: `${kind} ${name.value}`, kind: 'block', order: 3, isSnippet: true, text: `${kind} ${name.value} {\n\t$0\n}`, detail: 'says something of it otherwise', doc: `What ${kindWords(kind)} ${name.value} was said to be stays, but for what you write here.`,
+        ...at, label: `${kind} ${name.value}`, kind: 'block', order: 3, isSnippet: true, text: `${kind} ${name.value} {\n\t$0\n}`, detail: 'says something of it otherwise', doc: `What ${spoken(kind)} ${name.value} was said to be stays, but for what you write here.`,
     });
     return fact?.body ? offers : [...offers, ...statementOffers(scope, isAlone, at, offset, sight)];
 }

@@ -1,3 +1,4 @@
+import { spoken } from '../core/show.js';
 import { showValue } from '../core/value.js';
 import type { LengthUnit } from '../core/show.js';
 import { parametersOf, showCall } from '../model/arguments.js';
@@ -6,7 +7,7 @@ import { endOf } from '../syntax/token-list.js';
 import { definitionOf, derivesFrom, isJobLike } from '../vocabulary/index.js';
 import { completeExpression } from './complete-expression.js';
 import { fromValue, word, wordsTaken } from './complete-values.js';
-import { describeParameter, kindWords } from './describe.js';
+import { describeParameter } from './describe.js';
 import { expressionPlace, innermost, type ExpressionPlace } from './expression-place.js';
 import type { Wanted } from './kinds-of-value.js';
 import { valuesInSight } from './names-in-sight.js';
@@ -33,7 +34,7 @@ export function completeHeader(raw: RawText, spot: HeaderSpot, offset: number, s
 function overridden(raw: RawText, { fact, block, after }: HeaderSpot, offset: number, sight: Sight, at: At): Offer[] {
     if (!isJobLike(fact.scope.kind) || definitionOf(block).name === 'none' || (after[0] && isWordToken(after[0], raw.types))) return [];
     return baseBlocks(offset, sight, fact.scope).filter(({ kind }) => kind === block).flatMap(({ name, walls: on }): Offer[] => name ? [{
-        ...at, label: name.value, kind: 'name', text: name.value, isSnippet: false, order: 0, detail: `${kindWords(block)}${on.length > 0 ? ` on ${on.map(wall => wall.value).join(', ')}` : ''}`, doc: 'What you write here is said of this one; the rest stays.',
+        ...at, label: name.value, kind: 'name', text: name.value, isSnippet: false, order: 0, detail: `${spoken(block)}${on.length > 0 ? ` on ${on.map(wall => wall.value).join(', ')}` : ''}`, doc: 'What you write here is said of this one; the rest stays.',
     }] : []);
 }
 
@@ -56,7 +57,7 @@ function offerIs(raw: RawText, { block, before, after, fact }: HeaderSpot, offse
     const isBehindName = name !== undefined && isWordToken(name, raw.types) && (before.length === 1 || (before.length === 2 && title?.tokenType === raw.types.text));
     if (kind === undefined || !isBehindName || after.length > 0) return [];
     const names = sight.names([kind], offset).filter(one => one.name !== name.image);
-    const doc = kind === 'series' ? 'The series it is made from stands behind this word.' : `The ${kindWords(kind)} it is made from stands behind this word: what is not said here stays.`;
+    const doc = kind === 'series' ? 'The series it is made from stands behind this word.' : `The ${spoken(kind)} it is made from stands behind this word: what is not said here stays.`;
     if (names.length === 0) return [];
     const [first] = names;
     const only = names.length === 1 && first && sight.series?.(first.name);
@@ -86,7 +87,7 @@ function behindIs(raw: RawText, { block, before, after, fact }: HeaderSpot, offs
         return sight.names([kind], offset).filter(({ name }) => name !== own).map(({ name, title, from }) => {
             const series = kind === 'series' ? sight.series?.(name) : undefined;
             const text = series && !hasBracket ? callSnippet(series, raw) : name;
-            return { ...at, label: name, kind: 'name', text, isSnippet: text !== name, order: 0, detail: series ? showCall(series) : [kindWords(kind), title && `“${title}”`].filter(Boolean).join(' '), doc: from === undefined ? 'In this file.' : `From ${from}.` };
+            return { ...at, label: name, kind: 'name', text, isSnippet: text !== name, order: 0, detail: series ? showCall(series) : [spoken(kind), title && `“${title}”`].filter(Boolean).join(' '), doc: from === undefined ? 'In this file.' : `From ${from}.` };
         });
     }
     const place = expressionPlace(term, raw.types);
@@ -116,7 +117,7 @@ function behindIs(raw: RawText, { block, before, after, fact }: HeaderSpot, offs
     }
     if (isStart && byName === undefined) for (const { name, values } of parameters.slice(places)) if (name && !named.has(name.value) && values.takes) {
         const sample = values.otherwise ? showValue(values.otherwise.value, isMetricText(raw) ? 'mm' : 'in') : sampleArgument(values.takes.value, raw, values);
-        if (sample !== undefined) offers.push({ ...at, label: `${name.value} =`, filter: name.value, kind: 'fact', text: `${name.value} = \${1:${plain(sample)}}`, isSnippet: true, order: 3, detail: values.takes.value.replaceAll('_', ' '), doc: values.doc?.value ?? 'Given by its name.' });
+        if (sample !== undefined) offers.push({ ...at, label: `${name.value} =`, filter: name.value, kind: 'fact', text: `${name.value} = \${1:${plain(sample)}}`, isSnippet: true, order: 3, detail: spoken(values.takes.value), doc: values.doc?.value ?? 'Given by its name.' });
     }
     return offers;
 }
@@ -134,7 +135,7 @@ function valuesOf({ name, values }: Block<'parameter'>, raw: RawText, at: At, si
     if (!values.one_of) {
         if (values.least) add(showValue(values.least.value, unit), 'the smallest');
         if (values.most) add(showValue(values.most.value, unit), 'the greatest');
-        for (const one of wordsTaken(takes, sight, offset)) add(one, takes.replaceAll('_', ' '));
+        for (const one of wordsTaken(takes, sight, offset)) add(one, spoken(takes));
     }
     return [...texts].map(([text, detail]) => ({ ...at, label: text, kind: 'word', text, isSnippet: false, order: 0, detail, doc }));
 }

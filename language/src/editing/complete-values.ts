@@ -1,9 +1,10 @@
+import { spoken } from '../core/show.js';
 import { lengthUnits } from '../core/quantity.js';
 import { endOf, touches, type Token } from '../syntax/token-list.js';
 import type { ValueKind } from '../vocabulary/values.js';
 import { isBlockKind } from '../vocabulary/index.js';
 import { completeExpression } from './complete-expression.js';
-import { describeChoice, kindWords } from './describe.js';
+import { describeChoice } from './describe.js';
 import { expressionPlace } from './expression-place.js';
 import { wantedBy, type Wanted } from './kinds-of-value.js';
 import { valuesInSight, type SeenValue } from './names-in-sight.js';
@@ -80,7 +81,7 @@ export function completeValue(raw: RawText, spot: ValueSpot, offset: number, sig
     const seen = new Set<string>();
     return [
         ...names.filter(({ name }) => !seen.has(name) && seen.add(name)).map(({ name, kind, title, from }): Offer => ({
-            ...at, label: name, kind: 'name', text: name, isSnippet: false, order: 0, detail: [kindWords(kind), title && `“${title}”`].filter(Boolean).join(' '),
+            ...at, label: name, kind: 'name', text: name, isSnippet: false, order: 0, detail: [spoken(kind), title && `“${title}”`].filter(Boolean).join(' '),
             doc: from === undefined ? 'In this file.' : `From ${from}.`,
         })),
         ...valuesInSight(raw, spot.fact.scope, offset, sight).filter(value => kinds.includes(value.holds ?? '') || (value.value?.kind === 'word' && names.some(({ name }) => value.value?.kind === 'word' && name === value.value.word))).map(value => fromValue(value, at)),

@@ -1,3 +1,4 @@
+import { spoken } from '../core/show.js';
 import type { LengthUnit } from '../core/show.js';
 import { showValue } from '../core/value.js';
 import type { Block } from '../model/block.js';
@@ -7,7 +8,6 @@ import type { Spot } from './spot.js';
 import { findRuleSet } from '../rule-sets/index.js';
 
 /** `door model` for `door_model`. */
-export const kindWords = (kind: string): string => kind.replaceAll('_', ' ');
 
 /** What a property takes and what holds without it, in one line. */
 export function describeProperty(property: Property): string {
@@ -42,5 +42,5 @@ export function describeParameter(name: string, { takes, least, most, one_of: ch
         least && `at least ${showValue(least.value, unit)}`, most && `at most ${showValue(most.value, unit)}`,
         choices && `one of ${choices.value.map(one => showValue(one, unit)).join(', ')}`, otherwise ? `otherwise ${showValue(otherwise.value, unit)}` : 'has to be given',
     ].filter(Boolean).join('; ');
-    return `${doc ? `${doc.value}. ` : ''}${name} takes a ${kindWords(takes?.value ?? 'value')}: ${bounds}.`;
+    return `${doc ? `${doc.value}. ` : ''}${name} takes a ${spoken(takes?.value ?? 'value')}: ${bounds}.`;
 }

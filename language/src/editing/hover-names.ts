@@ -1,3 +1,4 @@
+import { spoken } from '../core/show.js';
 import { showCitation } from '../core/citation.js';
 import { parseLiteral } from '../core/literal.js';
 import { ofQuantity, toFigure, type Value } from '../core/value.js';
@@ -7,7 +8,7 @@ import { functions, isFunction } from '../model/functions.js';
 import { endOf, touches, type Token } from '../syntax/token-list.js';
 import { isBlockKind, definitionOf } from '../vocabulary/index.js';
 import { expressionSight } from './complete-expression.js';
-import { describeParameter, kindWords } from './describe.js';
+import { describeParameter } from './describe.js';
 import { findDeclared } from '../facts/declared.js';
 import { nameAround } from './expression-place.js';
 import type { HoverInput, HoverText } from './hover.js';
@@ -71,7 +72,7 @@ export const letHover = (input: HoverInput, fact: RawFact, token: Token): HoverT
 /** A `let` or a parameter: how it is written, what it comes to, where it is used. */
 function valueHoverText(input: HoverInput, scope: RawScope, seen: SeenValue, token: Token): HoverText {
     const job = sightOf(input).job?.(token.startOffset);
-    const lines = seen.is === 'let' ? [`**let ${seen.name}** = \`${seen.text}\``] : [`**parameter ${seen.name}**${seen.doc ? `: ${seen.doc}` : ''}`, `Takes a ${kindWords(seen.text)}.`];
+    const lines = seen.is === 'let' ? [`**let ${seen.name}** = \`${seen.text}\``] : [`**parameter ${seen.name}**${seen.doc ? `: ${seen.doc}` : ''}`, `Takes a ${spoken(seen.text)}.`];
     if (seen.value && job) lines.push(`${showValueBoth(seen.value, job, input)}${job.as === undefined ? '' : ` in ${job.as}`}`);
     const uses = usesOf(input.raw, scope, seen.name);
     if (uses.length > 0) lines.push(`Used in ${uses.slice(0, 4).join(', ')}${uses.length > 4 ? ` and ${uses.length - 4} more` : ''}.`);
@@ -116,7 +117,7 @@ function pathHover(input: HoverInput, fact: RawFact, path: readonly string[], to
         if (entry.fact.source) lines.push(showCitation(entry.fact.source));
         more.push(...entry.fact.because.slice(0, 4).map(span => `from \`${input.textAt(span).replace(/\s+/g, ' ')}\``));
     }
-    if (head.isKind && isBlockKind(head.kind) && definitionOf(head.kind).isRepeatable && head.name !== seen.each) more.push(`${kindWords(head.kind)} stands for all of them: this is a list.`);
+    if (head.isKind && isBlockKind(head.kind) && definitionOf(head.kind).isRepeatable && head.name !== seen.each) more.push(`${spoken(head.kind)} stands for all of them: this is a list.`);
     return { ...at, lines, more };
 }
 
@@ -135,7 +136,7 @@ export function callHover(input: HoverInput, fact: RawFact, token: Token): Hover
     const { raw } = input;
     const { base } = headerParts(raw, fact);
     const series = base && sightOf(input).series?.(base.image);
-    if (base && token === base && !series) return { start: base.startOffset, end: endOf(base), lines: [`**${kindWords(fact.key?.image ?? '')} ${base.image}**: what is not said here stays as it is there.`], more: [] };
+    if (base && token === base && !series) return { start: base.startOffset, end: endOf(base), lines: [`**${spoken(fact.key?.image ?? '')} ${base.image}**: what is not said here stays as it is there.`], more: [] };
     if (!base || !series || token.startOffset < base.startOffset) return undefined;
     const job = sightOf(input).job?.(fact.start);
     const at = { start: token.startOffset, end: endOf(token) };

@@ -1,3 +1,4 @@
+import { spoken } from '../core/show.js';
 import { lookUp } from '../facts/look-up.js';
 import { parametersOf } from '../model/arguments.js';
 import { isKind, type Given } from '../model/block.js';
@@ -73,7 +74,7 @@ export function waiverHover(input: HoverInput, fact: RawFact, token: Token): Hov
     }
     const before = fact.tokens[fact.tokens.indexOf(token) - 1];
     const block = before?.image === 'on' ? job?.job.block.children.find(({ name, kind }) => (name?.value ?? kind) === token.image) : undefined;
-    if (block && isKind(block, block.kind)) return { ...at, lines: [`**${block.kind.replaceAll('_', ' ')} ${token.image}**`], more: [] };
+    if (block && isKind(block, block.kind)) return { ...at, lines: [`**${spoken(block.kind)} ${token.image}**`], more: [] };
     if (token.tokenType === input.raw.types.date) return { ...at, lines: ['The last day the waiver holds; behind it the finding stands again.'], more: [] };
     const clause = { on: 'The block the finding is about.', because: 'Why it is accepted; printed with the finding.', by: 'Who decided it; printed with the finding.', until: 'The last day it holds; behind it the finding stands again.' }[token.image];
     return clause === undefined ? undefined : { ...at, lines: [clause], more: [] };

@@ -1,3 +1,4 @@
+import { spoken } from '../core/show.js';
 import type { Analysis, JobAnalysis } from '../analyze.js';
 import { showCitation } from '../core/citation.js';
 import type { LengthUnit } from '../core/show.js';
@@ -8,7 +9,7 @@ import { showBlock } from '../model/block.js';
 import { endOf, type Token } from '../syntax/token-list.js';
 import { definitionOf, isBlockKind } from '../vocabulary/index.js';
 import { isStatement, statements } from '../vocabulary/statements.js';
-import { describeChoice, describeHeader, describeProperty, kindWords } from './describe.js';
+import { describeChoice, describeHeader, describeProperty } from './describe.js';
 import { blockStartingAt, factsPrefix, headlines } from './find-block.js';
 import { callHover, expressionHover, figureHover, letHover } from './hover-names.js';
 import { madeLines, overrideLines, ruleLines, waiverHover } from './hover-rules.js';
@@ -103,7 +104,7 @@ function blockHover(input: HoverInput, start: number, kind: Parameters<typeof de
     const found = blockStartingAt(input.analysis, start);
     const header = input.raw.facts.find(fact => fact.start === start);
     const written = header && headerParts(input.raw, header);
-    const title = found?.block.name ? showBlock(found.block) : [kindWords(kind), found ? undefined : written?.name?.image].filter(Boolean).join(' ');
+    const title = found?.block.name ? showBlock(found.block) : [spoken(kind), found ? undefined : written?.name?.image].filter(Boolean).join(' ');
     const quoted = found ? found.block.title?.value : written?.title?.image.slice(1, -1);
     const lines = [`**${title}**${quoted ? ` “${quoted}”` : ''}: ${doc}`];
     const more = [`\`${describeHeader(kind)}\``];

@@ -1,12 +1,11 @@
 import type { Analysis, JobAnalysis } from '../analyze.js';
-import { showList } from '../core/show.js';
+import { showList, spoken } from '../core/show.js';
 import { spanContains, type Span } from '../core/span.js';
 import { lookUp } from '../facts/look-up.js';
 import type { Block, Given } from '../model/block.js';
 import { HouseCondition } from '../model/house-condition.js';
 import type { Names } from '../model/names.js';
 import { factsPrefix } from './find-block.js';
-import { kindWords } from './describe.js';
 
 /** A line above a job, a series or a house rule; `opens` tells what choosing it shows. */
 export interface Lens { readonly at: Span; readonly title: string; readonly opens: 'cut-list' | 'nothing'; readonly job: string | undefined }
@@ -84,7 +83,7 @@ function lensOfRule({ head, values: { each, when, require }, isWhole }: Block<'r
             if (holds) kept++;
         }
     }
-    const what = each ? kindWords(each.value) : 'job';
+    const what = each ? spoken(each.value) : 'job';
     const many = what.endsWith('h') ? `${what}es` : `${what}s`;
     return asked === 0 ? undefined : note(head, `holds for ${kept} of ${asked} ${asked === 1 ? what : many}${each ? ' in' : ' of'} this file${each ? '’s jobs' : ''}`);
 }

@@ -1,7 +1,7 @@
+import { spoken } from '../core/show.js';
 import { endOf, type Token } from '../syntax/token-list.js';
 import { blocksIn, isBlockKind, isJobLike } from '../vocabulary/index.js';
 import { isStatement } from '../vocabulary/statements.js';
-import { kindWords } from './describe.js';
 import { isWordToken, type RawFact, type RawScope, type RawText } from './raw-facts.js';
 import { headerParts } from './spot.js';
 
@@ -33,11 +33,11 @@ function entryOf(fact: RawFact, raw: RawText): OutlineEntry {
     const kind = fact.key?.image ?? '';
     const head = name ?? fact.key;
     const detail = [
-        name ? kindWords(kind) : '', title ? title.image.slice(1, -1) : '', madeFrom(fact, raw), on ? `on ${walls.map(wall => wall.image).join(', ')}` : '',
+        name ? spoken(kind) : '', title ? title.image.slice(1, -1) : '', madeFrom(fact, raw), on ? `on ${walls.map(wall => wall.image).join(', ')}` : '',
         ...(telling[kind] ?? telling['']).flatMap(({ key, before = '' }) => { const value = valueOf(fact, key, raw); return value === undefined ? [] : [before + value]; }),
     ].filter(Boolean).join(' · ');
     return {
-        name: name?.image ?? kindWords(kind), detail, kind, start: fact.start, end: endOfFact(fact),
+        name: name?.image ?? spoken(kind), detail, kind, start: fact.start, end: endOfFact(fact),
         headStart: head?.startOffset ?? fact.start, headEnd: head ? endOf(head) : fact.start, children: fact.body ? outlineOf(raw, fact.body) : [],
     };
 }

@@ -1,3 +1,4 @@
+import { spoken } from '../core/show.js';
 import { isWall } from '../core/geometry.js';
 import { isFunction } from '../model/functions.js';
 import type * as ast from '../syntax/generated/ast.js';
@@ -5,7 +6,6 @@ import * as tree from '../syntax/generated/ast.js';
 import { operatorWords } from '../syntax/token-list.js';
 import { nameOf, parentOf } from '../syntax/words.js';
 import { isBlockKind, isShared } from '../vocabulary/index.js';
-import { kindWords } from './describe.js';
 import { hangingOn, lookedAt, meaningsIn, nameAt, namesOf, samePlaces, type PlacedName } from './name-index.js';
 import { allSharedNamed, type NameLibrary } from './name-texts.js';
 import { applyChanges, type TextChange } from './text-lines.js';
@@ -83,7 +83,7 @@ function takenBeside(places: readonly PlacedName[], newName: string): string | u
     return undefined;
 }
 function takenBy(name: string, taken: ast.Fact, own: ast.Fact): string {
-    const words = kindWords(taken.key);
+    const words = spoken(taken.key);
     return `The name ${name} is taken by ${taken.key === own.key ? 'another' : /^[aeiou]/.test(words) ? 'an' : 'a'} ${words}.`;
 }
 function rootOf(fact: ast.Fact): ast.File {
@@ -99,7 +99,7 @@ function takenInOtherFiles(places: readonly PlacedName[], newName: string, { lib
         for (const uri of uris) {
             if (!library.visible(uri).includes(place.uri)) continue;
             const other = allSharedNamed(library, uri, newName).find(({ fact }) => fact !== place.fact);
-            if (other) return `The name ${newName} is taken by a ${kindWords(other.fact.key)} of ${nameOfFile(other.uri)}, which ${nameOfFile(uri)} uses too.`;
+            if (other) return `The name ${newName} is taken by a ${spoken(other.fact.key)} of ${nameOfFile(other.uri)}, which ${nameOfFile(uri)} uses too.`;
         }
     }
     return undefined;

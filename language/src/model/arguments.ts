@@ -1,7 +1,7 @@
 import { isWall, walls } from '../core/geometry.js';
 import { compareQuantities, dimensions, dimensionWords, sameDimension } from '../core/quantity.js';
 import { isWhole } from '../core/rational.js';
-import { showList, type LengthUnit } from '../core/show.js';
+import { type LengthUnit, showList, spoken } from '../core/show.js';
 import { sameValue, showValue, valueWords, type Value } from '../core/value.js';
 import * as ast from '../syntax/generated/ast.js';
 import { nameOf, type BaseTerm } from '../syntax/words.js';
@@ -99,7 +99,7 @@ function misfit(value: Value, { values }: Block<'parameter'>, unit: LengthUnit):
             if (value.kind !== 'text') return 'a text in quotes is wanted';
             break;
         case 'word': case 'panel_system': case 'door_model': case 'window_model': case 'bench_build': case 'heater_model':
-            if (value.kind !== 'word') return takes === 'word' ? `a word is wanted, not ${valueWords(value)}` : `the name of a ${takes.replaceAll('_', ' ')} is wanted`;
+            if (value.kind !== 'word') return takes === 'word' ? `a word is wanted, not ${valueWords(value)}` : `the name of a ${spoken(takes)} is wanted`;
             break;
         default: takes satisfies never;
     }

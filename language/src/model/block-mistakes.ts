@@ -1,6 +1,6 @@
 import { isWall } from '../core/geometry.js';
 import { nearestName } from '../core/nearest.js';
-import { showList } from '../core/show.js';
+import { showList, spoken } from '../core/show.js';
 import type * as ast from '../syntax/generated/ast.js';
 import { nameWord, parentOf } from '../syntax/words.js';
 import { beginsFact, blocksIn, definitionOf, propertiesOf, type BlockKind } from '../vocabulary/index.js';
@@ -16,8 +16,8 @@ export function reportUnknownWord(item: ast.Fact, kind: BlockKind, reading: Read
     const elsewhere = [...candidatesElsewhere(item.key)];
     const help = nearest ? `Is ${nearest} meant?`
         : isWall(item.key) && propertiesOf(kind).has('from') ? `A place is written with from and the wall, such as from ${item.key} 12 1/2".`
-        : elsewhere.length > 0 ? `It belongs in a ${elsewhere.map(k => k.replaceAll('_', ' ')).join(' or ')}.${whatIsMissing(item, kind)}` : whatMayStand(item, kind);
-    reading.report('unknown-word', keySpan(item, reading), `‘${item.key}’ is not known in a ${kind.replaceAll('_', ' ')}. ${help}`,
+        : elsewhere.length > 0 ? `It belongs in a ${elsewhere.map(spoken).join(' or ')}.${whatIsMissing(item, kind)}` : whatMayStand(item, kind);
+    reading.report('unknown-word', keySpan(item, reading), `‘${item.key}’ is not known in a ${spoken(kind)}. ${help}`,
         nearest ? { fixes: [reading.replace(`Write ${nearest}`, keySpan(item, reading), nearest)] } : {});
 }
 const onlyOne = (words: readonly string[]): string | undefined => words.length === 1 ? words[0] : undefined;
@@ -67,12 +67,12 @@ export function reportRepeated(block: Block, reading: Reading): void {
     for (const child of block.children) {
         if (!definitionOf(child.kind).isRepeatable) {
             const earlier = singles.get(child.kind);
-            if (earlier) reading.report('block-repeated', child.head, `There is one ${child.kind.replaceAll('_', ' ')} in a ${block.kind}; this is the second.`, { related: [{ at: earlier.head, message: 'The first is here.' }] });
+            if (earlier) reading.report('block-repeated', child.head, `There is one ${spoken(child.kind)} in a ${block.kind}; this is the second.`, { related: [{ at: earlier.head, message: 'The first is here.' }] });
             else singles.set(child.kind, child);
         }
         if (!child.name) continue;
         const same = names.get(child.name.value);
-        if (same) reading.report('name-taken', child.name.span, `The name ${child.name.value} is taken; give this ${child.kind.replaceAll('_', ' ')} another.`, { related: [{ at: same.name?.span ?? same.head, message: `It names this ${same.kind.replaceAll('_', ' ')}.` }] });
+        if (same) reading.report('name-taken', child.name.span, `The name ${child.name.value} is taken; give this ${spoken(child.kind)} another.`, { related: [{ at: same.name?.span ?? same.head, message: `It names this ${spoken(same.kind)}.` }] });
         else names.set(child.name.value, child);
     }
 }

@@ -1,3 +1,4 @@
+import { spoken } from '../core/show.js';
 import type { Wall } from '../core/geometry.js';
 import type { Sourced, Span } from '../core/span.js';
 import type { BlockKind, ValuesOf } from '../vocabulary/index.js';
@@ -60,7 +61,7 @@ export interface Block<K extends BlockKind = BlockKind> {
 export const isKind = <K extends BlockKind>(block: Block, kind: K): block is Block & Block<K> => block.kind === kind;
 
 /** How messages name a block: `bench upper`, `the room`. */
-export const showBlock = (block: Block): string => block.name ? `${block.kind.replaceAll('_', ' ')} ${block.name.value}` : `the ${block.kind.replaceAll('_', ' ')}`;
+export const showBlock = (block: Block): string => block.name ? `${spoken(block.kind)} ${block.name.value}` : `the ${spoken(block.kind)}`;
 
 /** Whether something in a block refers to what is not in sight; that has a message of its own. */
 export const hasLooseLink = (block: Block): boolean => block.children.some(hasLooseLink)

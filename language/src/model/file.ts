@@ -1,6 +1,6 @@
 import { AstUtils, type LangiumDocument } from 'langium';
 import { nearestName } from '../core/nearest.js';
-import { showList } from '../core/show.js';
+import { showList, spoken } from '../core/show.js';
 import * as ast from '../syntax/generated/ast.js';
 import { isReadingReport } from '../syntax/lexer.js';
 import type { HotroomServices } from '../syntax/module.js';
@@ -77,7 +77,7 @@ class FileLowering {
                 if (ofAJob.length > 1 && ofAJob.includes(item)) continue;
                 const known = [...blocksIn('file'), ...statementsIn('file')];
                 const nearest = nearestName(item.key, known);
-                reading.report('unknown-word', keySpan(item, reading), `‘${item.key}’ does not stand at the top of a file; ${known.slice(0, -1).join(', ')} and ${known.at(-1) ?? ''} do.${nearest ? ` Is ${nearest} meant?` : isBlockKind(item.key) ? ` It belongs in a ${showList(definitionOf(item.key).standsIn, 'or').replaceAll('_', ' ')}: put it between the braces of one.` : ''}`,
+                reading.report('unknown-word', keySpan(item, reading), `‘${item.key}’ does not stand at the top of a file; ${known.slice(0, -1).join(', ')} and ${known.at(-1) ?? ''} do.${nearest ? ` Is ${nearest} meant?` : isBlockKind(item.key) ? ` It belongs in a ${spoken(showList(definitionOf(item.key).standsIn, 'or'))}: put it between the braces of one.` : ''}`,
                     nearest ? { fixes: [reading.replace(`Write ${nearest}`, keySpan(item, reading), nearest)] } : {});
                 continue;
             }
@@ -233,7 +233,7 @@ function reportNamesTaken(items: readonly ast.Fact[], top: readonly Block[], rea
         if (name === undefined) continue;
         const same = taken.get(name);
         const word = nameWordSpan(item, reading);
-        if (same) reading.report('name-taken', word, `The name ${name} is taken; give this ${item.key.replaceAll('_', ' ')} another.`, { related: [{ at: nameWordSpan(same, reading), message: `It names this ${same.key.replaceAll('_', ' ')}.` }] });
+        if (same) reading.report('name-taken', word, `The name ${name} is taken; give this ${spoken(item.key)} another.`, { related: [{ at: nameWordSpan(same, reading), message: `It names this ${spoken(same.key)}.` }] });
         else taken.set(name, item);
     }
     const entries = new Map<string, { readonly entry: Block; readonly catalogue: Block }>();
@@ -243,7 +243,7 @@ function reportNamesTaken(items: readonly ast.Fact[], top: readonly Block[], rea
             if (!entry.name) continue;
             const same = entries.get(entry.name.value);
             // Two entries of one catalogue were compared where the catalogue was read.
-            if (same && same.catalogue !== catalogue) reading.report('name-taken', entry.name.span, `The name ${entry.name.value} is taken; give this ${entry.kind.replaceAll('_', ' ')} another.`, { related: [{ at: same.entry.name?.span ?? same.entry.head, message: `It names this ${same.entry.kind.replaceAll('_', ' ')}.` }] });
+            if (same && same.catalogue !== catalogue) reading.report('name-taken', entry.name.span, `The name ${entry.name.value} is taken; give this ${spoken(entry.kind)} another.`, { related: [{ at: same.entry.name?.span ?? same.entry.head, message: `It names this ${spoken(same.entry.kind)}.` }] });
             else if (!same) entries.set(entry.name.value, { entry, catalogue });
         }
     }

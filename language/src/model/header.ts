@@ -1,3 +1,4 @@
+import { spoken } from '../core/show.js';
 import type { AstNode } from 'langium';
 import { isWall, walls as wallNames, type Wall } from '../core/geometry.js';
 import { nearestName } from '../core/nearest.js';
@@ -39,12 +40,12 @@ export function readHeader(fact: ast.Fact, kind: BlockKind, { reading, asking }:
     };
     if (base) first.splice(0, 2);
     else if (is && derivesFrom(kind) !== undefined && ast.isWord(is) && wordText(is) === 'is') {
-        complain('value-missing', is, `The name of a ${(derivesFrom(kind) ?? '').replaceAll('_', ' ')} stands behind ‘is’.`);
+        complain('value-missing', is, `The name of a ${spoken((derivesFrom(kind) ?? ''))} stands behind ‘is’.`);
         first.splice(0);
     }
     const [on] = first;
     const hasOn = on !== undefined && ast.isWord(on) && wordText(on) === 'on';
-    if (hasOn && definition.walls === 'none') complain('part-not-expected', on, `A ${kind.replaceAll('_', ' ')} does not stand on a wall; remove ‘on’ and what follows.`);
+    if (hasOn && definition.walls === 'none') complain('part-not-expected', on, `A ${spoken(kind)} does not stand on a wall; remove ‘on’ and what follows.`);
     else if (hasOn) {
         for (const terms of [first.slice(1), ...phrases.slice(1)]) {
             const [wall, extra] = terms;
@@ -58,7 +59,7 @@ export function readHeader(fact: ast.Fact, kind: BlockKind, { reading, asking }:
             else if (walls.some(other => other.value === word)) complain('part-not-expected', wall, `The ${word} wall is named twice.`);
             else walls.push({ value: word, span: reading.spanOf(wall) });
         }
-        if (walls.length > 1 && definition.walls !== 'several' && phrases[1]?.[0]) complain('part-not-expected', phrases[1][0], `A ${kind.replaceAll('_', ' ')} stands on one wall.`);
+        if (walls.length > 1 && definition.walls !== 'several' && phrases[1]?.[0]) complain('part-not-expected', phrases[1][0], `A ${spoken(kind)} stands on one wall.`);
     } else if (on) complain('part-not-expected', on, headerExtra(on, kind, reading));
     else if (phrases[1]?.[0]) complain('part-not-expected', phrases[1][0], headerExtra(phrases[1][0], kind, reading));
     return {
@@ -86,7 +87,7 @@ function wallWord(term: ast.Expr, reading: Reading): string | undefined {
 export function reportHeader(fact: ast.Fact, kind: BlockKind, header: Pick<Header, 'name' | 'hasOn'>, reading: Reading): boolean {
     const definition = definitionOf(kind);
     if (!header.name && definition.name === 'required') {
-        reading.report('name-missing', keySpan(fact, reading), `This ${kind.replaceAll('_', ' ')} has no name. Put one behind ${kind}.`);
+        reading.report('name-missing', keySpan(fact, reading), `This ${spoken(kind)} has no name. Put one behind ${kind}.`);
         return true;
     }
     if (!header.hasOn && (definition.walls === 'one' || definition.walls === 'several')) {
@@ -99,5 +100,5 @@ export function reportHeader(fact: ast.Fact, kind: BlockKind, header: Pick<Heade
 function headerExtra(term: ast.Expr, kind: BlockKind, reading: Reading): string {
     const word = ast.isWord(term) ? wordText(term) : undefined;
     if (word !== undefined && isWall(word) && definitionOf(kind).walls !== 'none') return `The word ‘on’ is missing before the wall ${word}.`;
-    return `‘${reading.textOf(term)}’ does not belong in the header of a ${kind.replaceAll('_', ' ')}.`;
+    return `‘${reading.textOf(term)}’ does not belong in the header of a ${spoken(kind)}.`;
 }

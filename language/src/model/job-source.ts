@@ -1,3 +1,4 @@
+import { spoken } from '../core/show.js';
 import { AstUtils } from 'langium';
 import type { Span } from '../core/span.js';
 import { baseTermOf, nameOf, textOf, type BaseTerm } from '../syntax/words.js';
@@ -89,7 +90,7 @@ export class JobSource {
         const unknownInBase = (i: number): LoweringContext['unknownName'] => (word, kinds) => {
             const value = parameters[i]?.get(word.ref.$refText);
             const at = texts.findLast(({ base }) => base)?.base?.term;
-            if (value?.kind === 'word' && at) reading.report('unknown-name', at, `There is no ${kinds.map(kind => kind.replaceAll('_', ' ')).join(' or ')} called ${value.word}; the series takes one for ${word.ref.$refText}. Name one of a catalogue this file uses.`);
+            if (value?.kind === 'word' && at) reading.report('unknown-name', at, `There is no ${kinds.map(spoken).join(' or ')} called ${value.word}; the series takes one for ${word.ref.$refText}. Name one of a catalogue this file uses.`);
         };
         const layers = texts.map(({ fact, text }, i): Layer => ({ fact, context: this.contextFor(text, readings[i] as Reading, blocks, computed, i === own ? unknown.add : unknownInBase(i)) }));
         const base = texts.find(({ fact, base }) => base && fact === this.fact)?.base;

@@ -1,3 +1,4 @@
+import { spoken } from '../core/show.js';
 import { nearestName } from '../core/nearest.js';
 import type * as ast from '../syntax/generated/ast.js';
 import { baseTermOf, nameOf } from '../syntax/words.js';
@@ -165,7 +166,7 @@ function isOverrideOfNothing(group: readonly [Layer, ...Layer[]], layers: readon
     if (name === undefined || header.hasOn || (walls !== 'one' && walls !== 'several')) return false;
     const others = all.flatMap(([other]) => other.fact.key === item.key && other.fact !== item ? nameOf(other.fact) ?? [] : []);
     const nearest = nearestName(name, others);
-    const kindWords = kind.replaceAll('_', ' ');
+    const kindWords = spoken(kind);
     const at = headSpan(item, context.reading);
     context.reading.report('nothing-to-override', at,
         `There is no ${kindWords} ${name} to say this of. ${nearest ? `Is ${nearest} meant?` : others.length > 0 ? `There is ${others.join(', ')}.` : ''} A ${kindWords} of its own needs its wall: ${item.key} ${name} on back { … }.`.replace('  ', ' '),

@@ -1,6 +1,6 @@
 import { AstUtils, UriUtils, type LangiumDocument } from 'langium';
 import { nearestName } from '../core/nearest.js';
-import { showList } from '../core/show.js';
+import { showList, spoken } from '../core/show.js';
 import * as ast from '../syntax/generated/ast.js';
 import type { HotroomServices } from '../syntax/module.js';
 import { baseTermOf, nameOf, parentOf } from '../syntax/words.js';
@@ -37,7 +37,7 @@ export class UnknownNames {
 
     private reportOne({ name, words, kinds, first, help }: UnknownName, reading: Reading, nearest?: string): void {
         const others = words.slice(1);
-        reading.report('unknown-name', first, `There is no ${spoken(kinds)} called ${name}. ${help}`, {
+        reading.report('unknown-name', first, `There is no ${spokenOf(kinds)} called ${name}. ${help}`, {
             ...(nearest !== undefined && { fixes: [{ title: `Write ${nearest}`, safety: 'safe' as const, edits: words.map(word => ({ span: reading.spanOf(word), newText: nearest })) }] }),
             ...(others.length > 0 && { related: others.map(word => ({ at: reading.spanOf(word), message: `${name} is used here too.` })) }),
         });
@@ -60,7 +60,7 @@ export class UnknownNames {
             : near.length > 0 ? `Put use and the path of the catalogue that has them at the top of the file. ${listNames('', near.map(file => `"${file}"`), 'near it')}`
             : 'Put use and the path of the catalogue that has them at the top of the file.';
         const top = { uri: reading.uri, start: 0, end: 0 };
-        reading.report('unknown-name', one.first, `Nothing in sight is called ${showList(lost.map(({ name, kinds }) => `${name} (${spoken(kinds)})`))}; ${used.length === 0 ? where : `what ${where}`}. ${help}`, {
+        reading.report('unknown-name', one.first, `Nothing in sight is called ${showList(lost.map(({ name, kinds }) => `${name} (${spokenOf(kinds)})`))}; ${used.length === 0 ? where : `what ${where}`}. ${help}`, {
             related: lost.slice(1).map(({ first, name }) => ({ at: reading.spanOf(first), message: `${name} is named here.` })),
             ...(path !== undefined && { fixes: [{ title: `Use "${path}"`, safety: 'review' as const, edits: [{ span: top, newText: `use "${path}"\n` }] }] }),
         });
@@ -76,7 +76,7 @@ export class UnknownNames {
         if (nearest !== undefined) return { nearest, help: `Is ${nearest} meant?${names.length > 1 ? ` ${listNames(name, names)}` : ''}` };
         const isElsewhere = kinds.some(isShared);
         if (names.length > 0) return { help: listNames(name, names), isElsewhere };
-        return { isElsewhere, help: kinds.some(isShared) ? this.whereNoneIs(AstUtils.getDocument(word), spoken(kinds)) : `This job has no other ${spoken(kinds)}.` };
+        return { isElsewhere, help: kinds.some(isShared) ? this.whereNoneIs(AstUtils.getDocument(word), spokenOf(kinds)) : `This job has no other ${spokenOf(kinds)}.` };
     }
 
     private whereNoneIs(document: LangiumDocument, kind: string): string {
@@ -88,7 +88,7 @@ export class UnknownNames {
 
 interface UnknownName { readonly name: string; readonly words: readonly ast.Word[]; readonly kinds: readonly string[]; readonly first: ast.Word; readonly help: string }
 
-const spoken = (kinds: readonly string[]): string => kinds.map(kind => kind.replaceAll('_', ' ')).join(' or ');
+const spokenOf = (kinds: readonly string[]): string => kinds.map(spoken).join(' or ');
 function blockAround(word: ast.Word): ast.Fact | undefined {
     const fact = AstUtils.getContainerOfType(word, ast.isFact);
     return fact && parentOf(fact);

@@ -4,7 +4,7 @@ import { units } from '../core/quantity.js';
 import { blockKinds, blocksIn, definitionOf, derivesFrom, isBlockKind, mayBeLeftOut, propertiesOf, type BlockKind } from '../vocabulary/index.js';
 import type { Property } from '../vocabulary/block.js';
 import { statements } from '../vocabulary/statements.js';
-import { showList } from '../core/show.js';
+import { showList, spoken } from '../core/show.js';
 import { escapeMarkdown } from './markdown.js';
 import { wrap } from './report-text.js';
 
@@ -24,7 +24,6 @@ export function blockForm(kind: BlockKind): string {
 
 const places = (kinds: readonly string[]): string => showList(kinds.map(place => place === 'file' ? 'at the top of a file' : `in a ${spoken(place)}`), 'or');
 const standsIn = (kind: BlockKind): string => places(definitionOf(kind).standsIn);
-const spoken = (kind: string): string => kind.replaceAll('_', ' ');
 const otherwise = ({ isRequired, otherwise: rest }: Property): string => isRequired ? 'must be written' : rest ?? 'may be left out';
 const dimensionWords: Readonly<Record<DeclaredFact['is'], string>> = {
     length: 'a length', area: 'an area', volume: 'a volume', mass: 'a mass', power: 'a power', current: 'a current', voltage: 'a voltage', number: 'a number', words: 'words', flag: 'yes or no', time: 'a time', temperature: 'a temperature',

@@ -1,5 +1,5 @@
 import { inCubicMetres, inSquareInches, type Area, type Length, type Volume } from '../core/length.js';
-import { isMetric, showLength, showNumber, type LengthUnit } from '../core/show.js';
+import { isMetric, type LengthUnit, showLength, showNumber, spoken } from '../core/show.js';
 
 /** Every kind of figure a clause can state, by its name. Lengths, areas and volumes are exact; the rest is in the unit the field's name says. */
 export interface Figures {
@@ -102,7 +102,7 @@ export function showFigure(figure: Figure, unit: LengthUnit = 'in'): string {
         case 'air_changes': return `${showNumber(figure.perHour, 1)} air changes an hour`;
         case 'ratio': return `${showNumber(figure.value * 100, 1)} %`;
         case 'count': return showNumber(figure.value);
-        case 'word': return figure.value.replaceAll('_', ' ');
+        case 'word': return spoken(figure.value);
         case 'yes_no': return figure.value ? 'yes' : 'no';
     }
 }

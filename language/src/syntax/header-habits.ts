@@ -1,3 +1,4 @@
+import { spoken } from '../core/show.js';
 import { isWall } from '../core/geometry.js';
 import { nearestName } from '../core/nearest.js';
 import { beginsFact, blocksIn, definitionOf, isBlockKind } from '../vocabulary/index.js';
@@ -81,7 +82,7 @@ export function withItsKind(header: readonly Token[], tokens: readonly Token[], 
     if (isNearest || (name && isWordLike(name, types) && name.image !== 'on' && name.image !== 'is')) return {
         header: [withImage(key, types.word, kind), ...rest],
         problem: {
-            id: 'unknown-word', start, end, damages: [], message: `‘${key.image}’ is not known ${context === 'file' ? 'at the top of a file' : `in a ${context.replaceAll('_', ' ')}`}. Is ${kind} meant?`,
+            id: 'unknown-word', start, end, damages: [], message: `‘${key.image}’ is not known ${context === 'file' ? 'at the top of a file' : `in a ${spoken(context)}`}. Is ${kind} meant?`,
             fix: { title: `Write ${kind}`, edits: [{ start, end, newText: kind }] },
         },
     };

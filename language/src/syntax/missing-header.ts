@@ -1,4 +1,4 @@
-import { showList } from '../core/show.js';
+import { showList, spoken } from '../core/show.js';
 import { beginsFact, blocksIn, definitionOf, isBlockKind, isJobLike, propertiesOf, type BlockKind } from '../vocabulary/index.js';
 import type { SyntaxProblem } from './problem.js';
 import type { Segment } from './segments.js';
@@ -28,7 +28,7 @@ export function missingHeader(tokens: readonly Token[], at: number, context: str
     if (kind === undefined || (context === 'file' && isJobLike(kind))) return undefined;
     const count = keys.length;
     const [what, them] = count === 1 ? ['This line belongs', 'it'] : ['These lines belong', 'them'];
-    const words = (one: BlockKind): string => one.replaceAll('_', ' ');
+    const words = (one: BlockKind): string => spoken(one);
     const isTold = kinds.length === 1;
     const header = headerOf(kind);
     const isWhole = isTold && header === `${kind} {`;

@@ -1,3 +1,4 @@
+import { spoken } from '../core/show.js';
 import type { Wall } from '../core/geometry.js';
 import type { Length } from '../core/length.js';
 import type { Value } from '../core/value.js';
@@ -84,8 +85,8 @@ export const choice = <const C extends readonly string[]>(...choices: C): ValueT
 export const choices = <const C extends readonly string[]>(...words: C): ValueType<readonly C[number][]> =>
     type<readonly C[number][]>('choices', `one or more of ${words.slice(0, -1).join(', ')} and ${words.at(-1)}, divided by commas`, { choices: words });
 export const reference = <const K extends readonly string[]>(...kinds: K): ValueType<Named<K[number]>> =>
-    type<Named<K[number]>>('reference', `the name of a ${kinds.map(k => k.replaceAll('_', ' ')).join(' or ')}`, { refersTo: kinds });
+    type<Named<K[number]>>('reference', `the name of a ${kinds.map(spoken).join(' or ')}`, { refersTo: kinds });
 export const references = <const K extends readonly string[]>(...kinds: K): ValueType<readonly Named<K[number]>[]> =>
-    type<readonly Named<K[number]>[]>('references', `names of ${kinds.map(k => `${k.replaceAll('_', ' ')}s`).join(' or ')}, divided by commas`, { refersTo: kinds });
+    type<readonly Named<K[number]>[]>('references', `names of ${kinds.map(k => `${spoken(k)}s`).join(' or ')}, divided by commas`, { refersTo: kinds });
 export const layer = <const K extends readonly string[]>(...kinds: K): ValueType<Layer<K[number]>> =>
     type<Layer<K[number]>>('layer', `the name of a ${kinds.join(' or ')} and its thickness, such as cedar_1x4 3/4"`, { refersTo: kinds });

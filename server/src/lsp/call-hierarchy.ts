@@ -1,7 +1,7 @@
+import { spoken } from '../../../language/src/core/show.js';
 import type { LangiumDocument } from 'langium';
 import type { CallHierarchyProvider } from 'langium/lsp';
 import { SymbolKind, type CallHierarchyIncomingCall, type CallHierarchyIncomingCallsParams, type CallHierarchyItem, type CallHierarchyOutgoingCall, type CallHierarchyOutgoingCallsParams, type CallHierarchyPrepareParams } from 'vscode-languageserver';
-import { kindWords } from '../../../language/src/editing/describe.js';
 import type { TextLayer } from '../../../language/src/editing/name-texts.js';
 import { callOf, callableAt, callableFrom, madeFrom } from '../../../language/src/editing/series-calls.js';
 import * as ast from '../../../language/src/syntax/generated/ast.js';
@@ -45,8 +45,8 @@ export class HotroomCallHierarchy implements CallHierarchyProvider {
         const name = word?.$cstNode;
         const title = fact.phrases[0]?.terms.find(ast.isText);
         return {
-            name: word?.ref.$refText ?? kindWords(fact.key), kind: fact.key === 'series' ? SymbolKind.Class : SymbolKind.Package, uri,
-            detail: [kindWords(fact.key), title ? textOf(title) : ''].filter(Boolean).join(' · '), range: Places.range(span),
+            name: word?.ref.$refText ?? spoken(fact.key), kind: fact.key === 'series' ? SymbolKind.Class : SymbolKind.Package, uri,
+            detail: [spoken(fact.key), title ? textOf(title) : ''].filter(Boolean).join(' · '), range: Places.range(span),
             selectionRange: Places.range(name ? { uri, start: name.offset, end: name.end } : { ...span, end: span.start + fact.key.length }),
         };
     }

@@ -1,8 +1,8 @@
+import { spoken } from '../../../language/src/core/show.js';
 import type { LangiumDocument } from 'langium';
 import type { DocumentSymbolProvider, WorkspaceSymbolProvider } from 'langium/lsp';
 import { SymbolKind, type DocumentSymbol, type WorkspaceSymbol, type WorkspaceSymbolParams } from 'vscode-languageserver';
 import { outlineOf, type OutlineEntry } from '../../../language/src/editing/outline.js';
-import { kindWords } from '../../../language/src/editing/describe.js';
 import * as ast from '../../../language/src/syntax/generated/ast.js';
 import { baseTermOf, contextOf, nameWord } from '../../../language/src/syntax/words.js';
 import { isStatement } from '../../../language/src/vocabulary/statements.js';
@@ -61,7 +61,7 @@ export class HotroomWorkspaceSymbols implements WorkspaceSymbolProvider {
         const range = word?.$cstNode?.range;
         const isMeant = name !== undefined && range !== undefined && (fact.braced || !isBlockKind(fact.key) || baseTermOf(fact) !== undefined) && this.services.lsp.FuzzyMatcher.match(query, name);
         return [
-            ...(isMeant ? [{ name, kind: symbolKind(fact.key), location: { uri, range }, containerName: [fact.key === 'waive' ? 'waived' : kindWords(fact.key), container && `in ${container}`].filter(Boolean).join(' ') }] : []),
+            ...(isMeant ? [{ name, kind: symbolKind(fact.key), location: { uri, range }, containerName: [fact.key === 'waive' ? 'waived' : spoken(fact.key), container && `in ${container}`].filter(Boolean).join(' ') }] : []),
             ...fact.body.flatMap(inner => this.within(inner, isBlockKind(fact.key) ? name ?? container : container, uri, query)),
         ];
     }

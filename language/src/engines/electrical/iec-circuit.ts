@@ -1,6 +1,6 @@
 import { heaterStandardLimits, iecCitations, iecDropLimit, residualCurrentA } from '../../rule-sets/iec-figures.js';
 import { iec552 } from '../../rule-sets/documents.js';
-import { showLength, showNumber } from '../../core/show.js';
+import { showLength, showNumber, spoken } from '../../core/show.js';
 import { compareConductors, mm2, mm2Sizes, showConductor, type Mm2 } from './conductor.js';
 import { isAtMost, matchSupply, type SupplyMatch } from './current.js';
 import type { CircuitConductor, CircuitProblem, CircuitResult, ExistingCircuit, HeaterSupply, RunSegment, SiteSupply, VoltageDrop } from './circuit.js';
@@ -73,7 +73,7 @@ export function iecCircuit(input: IecCircuitInput): CircuitResult {
         key: 'residual-current', label: 'Residual current device',
         text: heater.residualCurrentDevice === 'recommended' ? `${residualCurrentA * 1000} mA, as the ${heater.manual} recommends` : `${residualCurrentA * 1000} mA on every other circuit of the room`,
         formula: 'every circuit of the room except the heater, and the heater where its manual recommends it',
-        inputs: { 'in the manual': heater.residualCurrentDevice?.replaceAll('_', ' ') ?? 'not stated' }, citation: iecCitations.residualCurrent,
+        inputs: { 'in the manual': heater.residualCurrentDevice === undefined ? 'not stated' : spoken(heater.residualCurrentDevice) }, citation: iecCitations.residualCurrent,
     }));
     const voltageDrop = dropOf(input.run, match, currentA, laid, out);
 

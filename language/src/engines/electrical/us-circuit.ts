@@ -1,6 +1,6 @@
 import { branchDropLimit, continuousFactor, elementSetLimitA, necCitations } from '../../rule-sets/nec.js';
 import { nec } from '../../rule-sets/documents.js';
-import { showLength, showNumber } from '../../core/show.js';
+import { showLength, showNumber, spoken } from '../../core/show.js';
 import { awg, compareConductors, showConductor, type Awg } from './conductor.js';
 import { isAtMost, matchSupply } from './current.js';
 import type { CircuitConductor, CircuitResult, ExistingCircuit, HeaterSupply, Phases, RunSegment, SiteSupply, VoltageDrop } from './circuit.js';
@@ -204,7 +204,7 @@ function checkDisconnect(disconnect: UsCircuitInput['disconnect'], out: Notes): 
     if (disconnect === 'neither') out.problems.push({ kind: 'disconnect-not-in-sight', weight: 'problem', citation: necCitations.disconnect });
     out.steps.push(wordStep({
         key: 'disconnect', label: 'Disconnecting means', text: disconnect === 'lockable' ? 'can be locked open' : disconnect === 'within_sight' ? 'within sight of the heater' : 'within sight of the heater, or lockable open',
-        formula: 'within sight, or lockable in the open position', inputs: { stated: disconnect?.replaceAll('_', ' ') ?? 'not stated' }, citation: necCitations.disconnect,
+        formula: 'within sight, or lockable in the open position', inputs: { stated: disconnect === undefined ? 'not stated' : spoken(disconnect) }, citation: necCitations.disconnect,
     }));
 }
 

@@ -1,7 +1,7 @@
 import type { AssembledVent } from '../../assembly/air.js';
 import type { Finding, Fix } from '../../core/finding.js';
 import { inches, inSquareInches, inSquareMetres, type Area, type Length } from '../../core/length.js';
-import { isMetric, showNumber } from '../../core/show.js';
+import { isMetric, showNumber, spoken } from '../../core/show.js';
 import type { Span } from '../../core/span.js';
 import type { Vent, VentProblem, VentRole } from '../../engines/ventilation/vents.js';
 import { showBlock, type Block } from '../../model/block.js';
@@ -20,7 +20,7 @@ export function placeWords(place: string): string {
     switch (place) {
         case 'near_top_of_door': return 'near the top of the door';
         case 'across_the_room_low': return 'low and across the room from the heater';
-        default: return place.replaceAll('_', ' ');
+        default: return spoken(place);
     }
 }
 

@@ -1,3 +1,4 @@
+import { spoken } from '../../core/show.js';
 import { inWords } from '../../core/finding.js';
 import { manualCitation } from '../../engines/heater/casing.js';
 import { neighbours } from '../../core/geometry.js';
@@ -25,7 +26,7 @@ export const sensorOnWrongWall = defineRule({
         return {
             at: block.walls[0]?.span ?? block.head,
             message: `The sensor of heater ${name} is on the ${problem.wall} wall; ${wanted}, is needed (${manual.title}).`,
-            citation: manualCitation(manual), measured: inWords(problem.wall), required: inWords(problem.wanted.replaceAll('_', ' ')), subject: `${name}.sensor_band`,
+            citation: manualCitation(manual), measured: inWords(problem.wall), required: inWords(spoken(problem.wanted)), subject: `${name}.sensor_band`,
             related: inCatalogue(judged, model.values.sensor?.span), fixes: spot ? reviewFix(`Move the sensor to the ${spot.wall} wall`, moveSensorEdits(block, spot, input)) : [],
         };
     }),

@@ -1,3 +1,4 @@
+import { spoken } from '../../core/show.js';
 import { overlap } from '../../core/geometry.js';
 import type { Finding, Fix, Related } from '../../core/finding.js';
 import { lengthFigure } from '../../core/finding.js';
@@ -15,8 +16,8 @@ import { moveToClear, placeSpan, showPositions } from './heater-findings.js';
 /** How a sentence names a thing: `the front wall`, `bench lower`, `the sensor`. */
 export function thingWords({ kind, name }: Pick<Thing, 'kind' | 'name'>): string {
     if (kind === 'wall') return `the ${name} wall`;
-    const word = kind === 'other' ? 'fitting' : kind.replaceAll('_', ' ');
-    return name.replaceAll('_', ' ').includes(word) ? `the ${name.replaceAll('_', ' ')}` : `${word} ${name}`;
+    const word = kind === 'other' ? 'fitting' : spoken(kind);
+    return spoken(name).includes(word) ? `the ${spoken(name)}` : `${word} ${name}`;
 }
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 export const isSurface = ({ kind }: Thing): boolean => kind === 'wall' || kind === 'ceiling' || kind === 'floor';

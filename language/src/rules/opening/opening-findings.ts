@@ -1,3 +1,4 @@
+import { spoken } from '../../core/show.js';
 import type { Finding } from '../../core/finding.js';
 import type { Span } from '../../core/span.js';
 import type { AssembledDoor, AssembledWindow } from '../../assembly/openings.js';
@@ -31,7 +32,7 @@ export const inCatalogue = (model: Block, fact: Given<unknown> | undefined, mess
 
 /** `bench upper`, `the thermometer`, `upper back rest`. */
 export function showThing({ kind, name }: Thing): string {
-    const word = kind.replaceAll('_', ' ');
+    const word = spoken(kind);
     if (name === kind) return `the ${word}`;
     return kind === 'rest' || kind === 'trim' || kind === 'guard' ? name : `${word} ${name}`;
 }
