@@ -1,6 +1,7 @@
 import type { Finding, ReportedFinding } from '../core/finding.js';
 import { showList, showWritable } from '../core/show.js';
 import { spanContains, type Span } from '../core/span.js';
+import { assemble } from '../assembly/assemble.js';
 import { areRulesKnown } from '../assembly/known.js';
 import type { Results } from '../assembly/results.js';
 import type { FactsTree } from '../facts/facts-tree.js';
@@ -54,11 +55,7 @@ export const reported = (finding: LanguageFinding): ReportedFinding => ({ ...fin
 /** Lowers, computes and judges one job or variant. */
 export function analyzeJob(source: JobSource, houseRules: readonly Block<'rule'>[], { checkCancelled, rules = allRules, today, settings, onDefect = 'report' }: AnalyzeOptions): JobAnalysis {
     const { job, results, facts, ruleSets, names, findings: language } = settle(settings ? source.withDefaults(defaultsOf(settings)) : source, checkCancelled);
-    const input: RuleInput = {
-        job, results,
-        get ruleSets() { if (!areRulesKnown(job)) throw new NotReadable(); return ruleSets; },
-        show: length => showWritable(length, job.unit),
-    };
+    const input = inputOf(job, results, ruleSets);
     const isRead = job.isWhole && !language.some(finding => reported(finding).severity === 'error');
     const broken = job.block.children.filter(block => !block.isWhole);
     const published = rules.flatMap(rule => {
@@ -72,6 +69,16 @@ export function analyzeJob(source: JobSource, houseRules: readonly Block<'rule'>
     const isComplete = isRead && rules === allRules;
     const waived = applyWaivers({ job, findings: withSourceOfRules(computed, job, settings), rules: allRules, houseRules, ruleSets, today, isComplete });
     return { job, results, facts, ruleSets, names, findings: relocate([...oneForEachPlace(language).map(reported), ...waived], job, ownSpan(job, source)) };
+}
+
+/** What rules read of a job. Its rule sets are asked for when a rule needs them: a line of them that could not be read silences just those rules. */
+function inputOf(job: Job, results: Results, ruleSets: readonly RuleSet[]): RuleInput {
+    return {
+        job, results,
+        get ruleSets() { if (!areRulesKnown(job)) throw new NotReadable(); return ruleSets; },
+        show: length => showWritable(length, job.unit),
+        whatIf: changed => inputOf(changed, assemble(changed, []), ruleSets),
+    };
 }
 
 /** The text that is the job's own: a variant reaches into the job it is of. */

@@ -86,7 +86,7 @@ function analyseGroup(sources: readonly JobSource[], houseRules: readonly Block<
     for (const source of sources) {
         const analysed = analyzeJob(source, houseRules, options);
         const [base] = found;
-        found.push(source.variant && base ? { ...analysed, findings: findingsOfVariant(analysed.findings, base.findings, { name: analysed.job.variant?.name ?? '', own: analysed.job.block.span, head: analysed.job.block.head, headOfJob: base.job.block.head, called: analysed.job.block.name?.value ?? 'variant', jobCalled: base.job.block.name?.value ?? 'job' }) } : analysed);
+        found.push(source.variant && base ? { ...analysed, findings: findingsOfVariant(analysed.findings, base.findings, { name: analysed.job.variant?.name ?? '', own: analysed.job.block.span, head: analysed.job.block.head, headOfJob: base.job.block.head }) } : analysed);
     }
     return found;
 }

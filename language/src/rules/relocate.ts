@@ -27,13 +27,19 @@ export function relocate(findings: readonly ReportedFinding[], job: Job, own: Sp
 
 /**
  * What a variant adds to the findings of its job: those the job has too are left out, and the rest say which variant they are of. What is said of the job
- * as a whole stands at the head of each; that is one place.
+ * as a whole stands at the head of each and speaks of each by its name; that is one finding when rule, subject and figures are the same.
  */
-export function findingsOfVariant(findings: readonly ReportedFinding[], ofJob: readonly ReportedFinding[], variant: { readonly name: string; readonly own: Span; readonly head: Span; readonly headOfJob: Span; readonly called: string; readonly jobCalled: string }): readonly ReportedFinding[] {
-    const known = new Set(ofJob.map(finding => keyOf(finding, variant.headOfJob)));
-    return findings.filter(finding => !known.has(keyOf({ ...finding, message: finding.message.replaceAll(variant.called, variant.jobCalled) }, variant.head))).map(finding => spanContains(variant.own, finding.at) ? finding : { ...finding, message: `In variant ${variant.name}: ${finding.message}` });
+export function findingsOfVariant(findings: readonly ReportedFinding[], ofJob: readonly ReportedFinding[], variant: { readonly name: string; readonly own: Span; readonly head: Span; readonly headOfJob: Span }): readonly ReportedFinding[] {
+    const known = new Map<string, number>();
+    for (const finding of ofJob) { const key = keyOf(finding, variant.headOfJob); known.set(key, (known.get(key) ?? 0) + 1); }
+    return findings.filter(finding => {
+        const key = keyOf(finding, variant.head);
+        const left = known.get(key) ?? 0;
+        if (left > 0) known.set(key, left - 1);
+        return left === 0;
+    }).map(finding => spanContains(variant.own, finding.at) ? finding : { ...finding, message: `In variant ${variant.name}: ${finding.message}` });
 }
-function keyOf({ rule, at, message }: ReportedFinding, head: Span): string {
+function keyOf({ rule, at, message, subject, measured, required }: ReportedFinding, head: Span): string {
     const isHead = at.uri === head.uri && at.start === head.start && at.end === head.end;
-    return [rule, ...isHead ? ['head'] : [at.uri, at.start, at.end], message].join('\0');
+    return JSON.stringify(isHead ? [rule, subject, measured, required] : [rule, at.uri, at.start, at.end, message]);
 }

@@ -15,6 +15,8 @@ export interface RuleInput {
     readonly ruleSets: readonly RuleSet[];
     /** A length exactly, in the unit the designer writes. */
     readonly show: (length: Length) => string;
+    /** The same job changed, put through the engines: for advice that has to hold. Nothing but the job differs. */
+    readonly whatIf: (job: Job) => RuleInput;
 }
 
 /** One rule: its public id, its documentation, and its check. The handbook page and `explain` are made of these fields. */

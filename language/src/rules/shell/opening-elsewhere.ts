@@ -1,4 +1,4 @@
-import { assemble } from '../../assembly/assemble.js';
+import type { Finding } from '../../core/finding.js';
 import type { Length } from '../../core/length.js';
 import type { Block, Given } from '../../model/block.js';
 import type { Job } from '../../model/job.js';
@@ -37,14 +37,17 @@ const easilyMoved = (): readonly Rule[] => [ventMeetsOpening, fittingOnOpening, 
  */
 export function isFreeAt(input: RuleInput, name: string, block: Block<'door'> | Block<'window'>, distance: Length, mustMove: boolean): boolean {
     const job: Job = { ...input.job, doors: input.job.doors.map(one => one === block ? moved(one, distance) : one), windows: input.job.windows.map(one => one === block ? moved(one, distance) : one) };
-    const results = assemble(job, []);
-    const there: RuleInput = { job, results, show: input.show, get ruleSets() { return input.ruleSets; } };
+    const there = input.whatIf(job);
+    const { results } = there;
     if (zonesCut(there) > zonesCut(input) || results.benches?.result.problems.some(problem => problem.kind === 'across-opening' && problem.opening === name)) return false;
     return [...inTheWay(), ...mustMove ? [] : easilyMoved()].every(rule => {
-        const known = new Set(Array.from(rule.check(input), ({ message }) => message));
-        return [...rule.check(there)].every(({ message }) => known.has(message));
+        const known = new Set(Array.from(rule.check(input), keyOf));
+        return [...rule.check(there)].every(finding => known.has(keyOf(finding)));
     });
 }
+
+/** What is wrong, where and by how much; the words may name the place that changes. */
+const keyOf = ({ at, subject, measured, required }: Finding): string => JSON.stringify([at.start, at.end, subject, measured, required]);
 
 const zonesCut = ({ results: { shell } }: RuleInput): number => shell?.result.problems.filter(({ kind }) => kind === 'joint-in-fastening-zone').length ?? 0;
 
