@@ -35,7 +35,7 @@ describe('house rules', () => {
     });
     test('of the job as a whole, over lists', async () => {
         expect(await house('rule deep { require all(bench.depth >= 18"); because "house standard 3" }'))
-            .toEqual(['warning deep: deep: all(bench.depth >= 18") does not hold (house standard 3).']);
+            .toEqual(['warning deep: deep: bench lower: bench.depth is 16"; at least 18" is needed (house standard 3).']);
     });
     test('calculated requirements name their calculation', async () => {
         expect(await house('rule big { severity info; require room.inside.volume <= stove.power * 20 ft3 / 1 kW; because "house standard 9" }'))
@@ -102,4 +102,36 @@ test('the rules of the language reference hold for the standard job', async () =
     expect(rules.match(/^rule /gm)).toHaveLength(5);
     const found = (await analyzeText(`${room}\n${rules}`)).findings.filter(({ rule, citation }) => citation?.kind === 'house' || isLanguageRule(rule));
     expect(found).toEqual([]);
+});
+
+describe('a condition of several parts', () => {
+    const told = async (rule: string): Promise<readonly string[]> => (await house(`rule x { ${rule}; because "y" }`)).map(found => found.replace('warning x: x', 'x'));
+    test.each([
+        ['require all(bench.depth >= 18")', ['x: bench lower: bench.depth is 16"; at least 18" is needed (y).']],
+        ['require all(bench.depth >= 21" and bench.top > 10")', ['x: bench upper: bench.depth is 20", at least 21" is needed; bench lower: bench.depth is 16", at least 21" is needed (y).']],
+        ['each door; require door.hinge = right and door.swing = outward and count(bench) = 3', ['x, door entry: door.hinge is left, right is needed; count(bench) is 2, 3 is needed (y).']],
+        ['each bench; when bench.is_highest; require (bench.depth >= 21" or bench.top > 60")', ['x, bench upper: bench.depth is 20", at least 21" is needed, or bench.top is 37", more than 60" is needed (y).']],
+        ['require any(bench.depth >= 50")', ['x: any(bench.depth >= 50") does not hold (y).']],
+        ['require all(bench.depth >= 50" or bench.top < 20")', ['x: bench upper: bench.depth >= 50" or bench.top < 20" does not hold (y).']],
+        ['require all(bench.depth >= 16") and all(bench.top >= 18")', []],
+    ])('%s', async (rule, messages) => { expect(await told(rule)).toEqual(messages); });
+    test('it stands where the part that fails is written', async () => {
+        const text = `${room}\nrule x { require all(bench.depth >= 18"); because "y" }`;
+        const [finding] = (await analyzeText(text)).findings.filter(({ rule }) => rule === 'x');
+        expect(finding && text.slice(finding.at.start, finding.at.end)).toBe('16"');
+        expect(finding).toMatchObject({ measured: { kind: 'length' }, required: { kind: 'length' } });
+    });
+});
+
+describe('a condition in other words is led to how it is written', () => {
+    const mistakes = async (rule: string): Promise<readonly string[]> => (await analyzeText(`${room}\nrule a { ${rule}; because "x" }`)).findings.filter(({ severity }) => severity === 'error').map(({ message, fixes = [] }) => `${message} ${fixes.map(({ title }) => `[${title}]`).join('')}`.trim());
+    test.each([
+        ['each bench; require bench.hight <= 40"', 'Nothing is called ‘bench.hight’ here. Is bench.top meant? [Write bench.top]'],
+        ['require upper.height <= 40"', 'Nothing is called ‘upper.height’ here. Is upper.top meant? [Write upper.top]'],
+        ['each bench; require bench.top = 16" to 40"', 'A range is no figure to compare with. Write both ends: bench.top >= 16" and bench.top <= 40". [Write both ends]'],
+        ['each door; require door.hinge is left', '‘is’ is written = in a condition: door.hinge = left. [Write door.hinge = left]'],
+        ['each bench; require bench.depth is at least 16"', '‘is at least’ is written >= in a condition: bench.depth >= 16". [Write bench.depth >= 16"]'],
+        ['each bench; require bench.top between 16" and 40"', '‘between’ is written as two comparisons in a condition: bench.top >= 16" and bench.top <= 40". [Write bench.top >= 16" and bench.top <= 40"]'],
+        ['each bench; require bench.top >= 16"\nand bench.top <= 40"', 'A line ends a fact, so ‘and’ begins none here. Write the whole condition on one line; a let beside the rule can give a part of it a name.'],
+    ])('%s', async (rule, message) => { expect(await mistakes(rule)).toEqual([message]); });
 });

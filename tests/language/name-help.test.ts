@@ -128,6 +128,10 @@ describe('one cause, one message', () => {
 });
 
 test('a fact of another block is told with what this one lacks', async () => {
-    const text = exampleText('birch-point.hotroom').replace('top       37"', 'height    37"');
-    expect((await analyzeText(text)).findings.filter(({ severity }) => severity === 'error').map(({ message }) => message)).toEqual(['‘height’ is not known in a bench. It belongs in a site or room. Missing here is top.']);
+    const text = exampleText('birch-point.hotroom').replace('top       37"', 'threshold 37"');
+    expect((await analyzeText(text)).findings.filter(({ severity }) => severity === 'error').map(({ message }) => message)).toEqual(['‘threshold’ is not known in a bench. It belongs in a door. Missing here is top.']);
+});
+test.each([['top       37"', 'height    37"', '‘height’ is not known in a bench. Is top meant?'], ['hinge', 'handing', '‘handing’ is not known in a door. Is hinge meant?']])('a word people say for another leads to it: %s', async (written, said, message) => {
+    const text = exampleText('birch-point.hotroom').replace(written, said);
+    expect((await analyzeText(text)).findings.filter(({ severity }) => severity === 'error').map(found => found.message)).toEqual([message]);
 });

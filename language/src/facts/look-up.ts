@@ -45,7 +45,7 @@ function ofKind(job: Job, kind: BlockKind, facts: FactsTree, rest: readonly stri
 
 /** Names to choose from are called as they were asked for: by the kind, not by the one block that was looked at. */
 const called = (kind: string, prefix: string, found: NameFound): NameFound =>
-    found.kind === 'unknown' ? { kind: 'unknown', known: found.known.map(name => name.startsWith(`${prefix}.`) ? `${kind}.${name.slice(prefix.length + 1)}` : name) } : found;
+    found.kind === 'unknown' ? { ...found, known: found.known.map(name => name.startsWith(`${prefix}.`) ? `${kind}.${name.slice(prefix.length + 1)}` : name) } : found;
 
 function ofBlock(block: Block, prefix: string, facts: FactsTree, rest: readonly string[]): NameFound {
     if (rest.length === 0) return { kind: 'value', value: ofWord(prefix) };
@@ -62,7 +62,7 @@ function ofBlock(block: Block, prefix: string, facts: FactsTree, rest: readonly 
         case 'unknown': {
             if (isDeclared(block.kind, rest.join('.')) || facts.paths(prefix).includes(path)) return { kind: 'waits' };
             const known = [...new Set([...given.known, ...declaredUnder(block.kind), ...facts.paths(prefix).map(one => one.slice(prefix.length + 1)), 'wall', 'name'])].filter(Boolean);
-            return { kind: 'unknown', known: known.map(one => [prefix, one].join('.')) };
+            return { kind: 'unknown', of: block.kind, known: known.map(one => [prefix, one].join('.')) };
         }
         default: return given satisfies never;
     }

@@ -67,5 +67,5 @@ function underKind(kind: string, path: readonly string[]): NameFound {
         const among = wordsOf(property.type);
         return value ? { kind: 'value', value, ...(among && { among }) } : { kind: 'waits' };
     }
-    return { kind: 'unknown', known: [...propertiesOf(kind).keys(), ...declaredUnder(kind), 'wall', 'walls', 'name'].map(name => `${kind}.${name}`) };
+    return { kind: 'unknown', of: kind, known: [...propertiesOf(kind).keys(), ...declaredUnder(kind), 'wall', 'walls', 'name'].map(name => `${kind}.${name}`) };
 }

@@ -3,7 +3,7 @@ import { nearestName } from '../core/nearest.js';
 import { showList, spoken } from '../core/show.js';
 import type * as ast from '../syntax/generated/ast.js';
 import { nameWord, parentOf } from '../syntax/words.js';
-import { beginsFact, blocksIn, definitionOf, propertiesOf, type BlockKind } from '../vocabulary/index.js';
+import { beginsFact, blocksIn, definitionOf, oftenCalled, propertiesOf, type BlockKind } from '../vocabulary/index.js';
 import { statementsIn } from '../vocabulary/statements.js';
 import { showBlock, type Block } from './block.js';
 import { keySpan } from './places.js';
@@ -12,8 +12,14 @@ import type { Reading } from './reading.js';
 export function reportUnknownWord(item: ast.Fact, kind: BlockKind, reading: Reading): void {
     const candidates = [...propertiesOf(kind).keys(), ...blocksIn(kind), ...statementsIn(kind)];
     // `door` in a catalogue is short for door_model, though the words are not spelt alike
-    const nearest = nearestName(item.key, candidates) ?? onlyOne(candidates.filter(word => word.startsWith(`${item.key}_`)));
+    const said = oftenCalled(kind);
+    const alike = nearestName(item.key, [...candidates, ...said.keys()]);
+    const nearest = (alike !== undefined ? said.get(alike) ?? alike : undefined) ?? onlyOne(candidates.filter(word => word.startsWith(`${item.key}_`)));
     const elsewhere = [...candidatesElsewhere(item.key)];
+    if (item.key === 'and' || item.key === 'or') {
+        reading.report('unknown-word', keySpan(item, reading), `A line ends a fact, so ‘${item.key}’ begins none here. Write the whole condition on one line; a let beside the rule can give a part of it a name.`);
+        return;
+    }
     const help = nearest ? `Is ${nearest} meant?`
         : isWall(item.key) && propertiesOf(kind).has('from') ? `A place is written with from and the wall, such as from ${item.key} 12 1/2".`
         : elsewhere.length > 0 ? `It belongs in a ${elsewhere.map(spoken).join(' or ')}.${whatIsMissing(item, kind)}` : whatMayStand(item, kind);

@@ -6,6 +6,7 @@ import { nearestWritable, showList, showLength, showRational } from '../core/sho
 import { ofFlag, ofList, ofQuantity, ofText, ofWord, sameValue, valueWords, type Value } from '../core/value.js';
 import * as ast from '../syntax/generated/ast.js';
 import { textOf } from '../syntax/words.js';
+import { oftenCalled } from '../vocabulary/index.js';
 import { functions, isFunction } from './functions.js';
 import { listNames } from './list-names.js';
 import type { Reading } from './reading.js';
@@ -32,7 +33,7 @@ export function evaluateValue(expression: ast.Expr | undefined, reading: Reading
         });
         case 'Binary': return over([evaluateValue(expression.left, reading), evaluateValue(expression.right, reading)], ([left, right]) => binary(left, right, expression, reading));
         case 'Comparison': {
-            if (isNeverSo(expression, reading)) return undefined;
+            if (isNeverSo(expression, reading) || isWithin(expression, reading)) return undefined;
             const [left, right] = sidesOf(expression, reading);
             return over([left, right], ([one, other]) => compare(one, other, expression, reading));
         }
@@ -125,7 +126,9 @@ function named(word: ast.Word, reading: Reading): Value | undefined {
             const written = path.join('.');
             const [first = '', ...rest] = path;
             const nearestFirst = rest.length > 0 ? nearestName(first, found.known.filter(name => !name.includes('.'))) : undefined;
-            const nearest = nearestName(written, found.known) ?? (nearestFirst !== undefined && nearestFirst !== first ? [nearestFirst, ...rest].join('.') : undefined);
+            const said = new Map([...rest.length === 1 && found.of !== undefined ? oftenCalled(found.of) : []].map(([said, key]) => [`${first}.${said}`, `${first}.${key}`]));
+            const alike = nearestName(written, [...found.known, ...said.keys()]);
+            const nearest = alike !== undefined ? said.get(alike) ?? alike : nearestFirst !== undefined && nearestFirst !== first ? [nearestFirst, ...rest].join('.') : undefined;
             const help = nearest ? `Is ${nearest} meant?`
                 : rest.length > 0 && found.known.length > 0 ? listNames(written, [...new Set(found.known)])
                 : found.known.length > 0 && found.known.length <= 12 ? `Names here are ${showList(found.known)}.`
@@ -159,6 +162,15 @@ function isNeverSo({ left, operator, right }: ast.Comparison, reading: Reading):
     if (!among || among.includes(word) || reading.names.find([word]).kind !== 'unknown') return false;
     const nearest = nearestName(word, among);
     reading.report('value-of-another-kind', right, `${wordText(left)} is never ${word}: it is ${showList(among, 'or')}.${nearest ? ` Is ${nearest} meant?` : ''}`, nearest ? { fixes: [reading.replace(`Write ${nearest}`, right, nearest)] } : {});
+    return true;
+}
+
+/** Whether a figure is compared with a range as if `=` asked whether it lies within; that is reported with the two comparisons that ask it. */
+function isWithin(expression: ast.Comparison, reading: Reading): boolean {
+    const { left, operator, right } = expression;
+    if (operator !== '=' || !ast.isRange(right)) return false;
+    const meant = `${reading.textOf(left)} >= ${reading.textOf(right.from)} and ${reading.textOf(left)} <= ${reading.textOf(right.to)}`;
+    reading.report('part-not-expected', expression, `A range is no figure to compare with. Write both ends: ${meant}.`, { fixes: [reading.replace('Write both ends', expression, meant)] });
     return true;
 }
 

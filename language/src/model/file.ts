@@ -139,7 +139,7 @@ class FileLowering {
                 const found = file.names.find(path);
                 if (path.length === 1 && path[0] !== undefined && parameters.has(path[0])) return parameter(path[0]);
                 if (found.kind !== 'unknown') return found;
-                return item.key === 'series' && isBlockKind(path[0] ?? '') ? { kind: 'waits' } : { kind: 'unknown', known: [...parameters, ...found.known].flatMap(name => name ?? []) };
+                return item.key === 'series' && isBlockKind(path[0] ?? '') ? { kind: 'waits' } : { ...found, known: [...parameters, ...found.known].flatMap(name => name ?? []) };
             },
         };
         const lets = new LetValues(text.letsAmong(item.body, () => own), (_owner, _reading, _at, work) => work());

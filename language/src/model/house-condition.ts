@@ -4,7 +4,7 @@ import type { LengthUnit } from '../core/show.js';
 import * as ast from '../syntax/generated/ast.js';
 import type { Condition } from '../vocabulary/values.js';
 import { definitionOf, isBlockKind } from '../vocabulary/index.js';
-import { evaluateValue, sidesOf } from './evaluate.js';
+import { evaluateValue, sidesOf, wordText } from './evaluate.js';
 import type { Names } from './names.js';
 import type { LanguageFinding, Reading } from './reading.js';
 
@@ -17,6 +17,10 @@ export interface Judged {
     /** What is wrong with the text of the condition. */
     readonly mistakes: readonly LanguageFinding[];
 }
+/** A part of a condition that does not hold and makes the whole fail; with `each` it is asked of every block of that kind. */
+export interface FailingPart { readonly condition: HouseCondition; readonly each?: string }
+/** The parts, and whether one of them would do or all are needed. */
+export interface Failing { readonly joinedBy: 'and' | 'or'; readonly parts: readonly FailingPart[] }
 export interface Side { readonly text: string; readonly value: Value }
 
 /** A condition of a house rule: its expression, kept so that it can be worked out for each job. The one value of the model that holds on to its text. */
@@ -42,6 +46,25 @@ export class HouseCondition implements Condition {
         const sides = ast.isComparison(expression) && value ? this.shownSides(expression, seen) : undefined;
         return { holds, mistakes: reading.findings, ...(sides && { sides }) };
     }
+
+    /** What of a condition that does not hold makes it fail: the halves of an `and` that do not, both halves of an `or`, what `all(…)` asks of each. */
+    failing(names: Names): Failing {
+        const reading = this.reading.withNames(this.reading.letsOver?.(names) ?? names, true);
+        const of = (expression: ast.Expr, joinedBy: 'and' | 'or'): readonly FailingPart[] => {
+            if (ast.isGroup(expression)) return of(expression.inner, joinedBy);
+            if (ast.isLogic(expression) && expression.operator === joinedBy) {
+                return [expression.left, expression.right].flatMap(side => { const value = evaluateValue(side, reading); return value?.kind === 'flag' && !value.flag ? of(side, joinedBy) : []; });
+            }
+            const condition = expression === this.expression ? this : new HouseCondition(expression, this.reading);
+            const [asked, ...more] = ast.isCall(expression) && wordText(expression.callee) === 'all' ? expression.args : [];
+            const inner = asked && more.length === 0 ? new HouseCondition(asked, this.reading) : undefined;
+            return [inner?.listed === undefined ? { condition } : { condition: inner, each: inner.listed }];
+        };
+        const whole = this.innermost;
+        const joinedBy = ast.isLogic(whole) ? whole.operator : 'and';
+        return { joinedBy, parts: of(whole, joinedBy) };
+    }
+    private get innermost(): ast.Expr { let at = this.expression; while (ast.isGroup(at)) at = at.inner; return at; }
 
     /** The kind the condition speaks of as a whole, when there is one. */
     private get listed(): string | undefined { return this.paths.map(([first]) => first).find(first => first !== undefined && isBlockKind(first) && definitionOf(first).isRepeatable); }

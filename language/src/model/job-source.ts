@@ -198,6 +198,6 @@ const parameterNames = (parameters: readonly (Arguments | undefined)[], texts: r
             return { ...(value ? { kind: 'value', value } : { kind: 'waits' }), ...(among && { among }) };
         }
         const found = others.find(path);
-        return found.kind === 'unknown' ? { kind: 'unknown', known: [...parameters.slice(0, index + 1).flatMap(values => [...values?.keys() ?? []]), ...found.known] } : found;
+        return found.kind === 'unknown' ? { ...found, known: [...parameters.slice(0, index + 1).flatMap(values => [...values?.keys() ?? []]), ...found.known] } : found;
     },
 });

@@ -90,6 +90,6 @@ export const namesOver = (lets: readonly LetValues[], others: Names): Names => (
             if (found) return found;
         }
         const found = others.find(path);
-        return found.kind === 'unknown' ? { kind: 'unknown', known: [...lets.flatMap(values => values.names), ...found.known] } : found;
+        return found.kind === 'unknown' ? { ...found, known: [...lets.flatMap(values => values.names), ...found.known] } : found;
     },
 });

@@ -3,8 +3,8 @@ import type { Value } from '../core/value.js';
 /** What stands behind a name at one place of the text. */
 export type NameFound =
     | { readonly kind: 'value'; readonly value: Value; readonly among?: Among }
-    /** Nothing of the name is in sight; `known` are names to choose the nearest from. */
-    | { readonly kind: 'unknown'; readonly known: readonly string[] }
+    /** Nothing of the name is in sight; `known` are names to choose the nearest from, `of` the kind of block whose fact was asked for. */
+    | { readonly kind: 'unknown'; readonly known: readonly string[]; readonly of?: string }
     /** The name is right and its value cannot be told: it waits for something, or lacks something that has a message of its own. */
     | { readonly kind: 'waits'; readonly among?: Among };
 

@@ -12,6 +12,7 @@ import { HouseCondition } from './house-condition.js';
 import type { Link } from './block.js';
 import { readDate } from './read-date.js';
 import type { Reading } from './reading.js';
+import { reportSpokenComparison } from './spoken-comparisons.js';
 
 /** What reading one fact gave: the value in the shape its type promises, and the unit of its first figure. */
 export interface ReadValue { readonly value: unknown; readonly unit?: string }
@@ -75,8 +76,8 @@ function readTerms(kind: ValueKind, terms: Terms, input: Input): ReadValue | und
         case 'price': return priceValue(terms, input);
         case 'density': return densityValue(terms, input);
         case 'value': case 'values': return single(terms, input, term => { const value = evaluateOrWord(term, input.reading); return value && { value }; });
-        case 'holds': return single(terms, input, term => { const value = evaluateFlag(term, input.reading); return value === undefined ? undefined : { value }; });
-        case 'condition': return single(terms, input, term => ({ value: new HouseCondition(term, input.reading) }));
+        case 'holds': return reportSpokenComparison(terms, input.reading) ? undefined : single(terms, input, term => { const value = evaluateFlag(term, input.reading); return value === undefined ? undefined : { value }; });
+        case 'condition': return reportSpokenComparison(terms, input.reading) ? undefined : single(terms, input, term => ({ value: new HouseCondition(term, input.reading) }));
         default: return kind satisfies never;
     }
 }

@@ -45,7 +45,7 @@ function judgeRule(rule: Block<'rule'>, job: Job, facts: FactsTree, tellsUnasked
     const mistakes = new Map<string, ReportedFinding>();
     const judge = (asked: HouseCondition, names: Names): Judged => {
         const judged = asked.judge(names);
-        for (const mistake of judged.mistakes) mistakes.set(`${mistake.at.start} ${mistake.message}`, { ...mistake, severity: 'error' });
+        for (const mistake of judged.mistakes) mistakes.set(`${mistake.rule} ${mistake.at.start} ${mistake.at.end}`, { ...mistake, severity: 'error' });
         return judged;
     };
     const unasked: { readonly thing: Block | undefined; readonly why: string }[] = [];
@@ -56,11 +56,14 @@ function judgeRule(rule: Block<'rule'>, job: Job, facts: FactsTree, tellsUnasked
         const judged = applies === true ? judge(condition, names) : undefined;
         if (applies === undefined || (judged && judged.holds === undefined)) unasked.push({ thing, why: lacking[0] === undefined ? '' : `: ${lacking[0]} has no value there` });
         if (judged?.holds !== false) continue;
+        const failing = whatFails(condition, names, job, facts);
+        const [one, more] = failing.parts;
+        const sides = more ? undefined : one?.sides;
         findings.push({
             rule: rule.name.value, severity: severity?.value ?? 'warning',
-            at: placeOf(condition, job, thing), message: message(rule, condition, judged, thing, because.value, job.unit),
+            at: one ? placeOf(one.condition, job, one.thing ?? thing) : placeOf(condition, job, thing), message: message(rule, failing, thing, because.value, job.unit),
             citation: { kind: 'house', text: because.value }, subject: thing?.name?.value ?? thing?.kind ?? 'room',
-            ...(judged.sides && { measured: toFigure(judged.sides.left.value, job.unit), required: toFigure(judged.sides.right.value, job.unit) }),
+            ...(sides && { measured: toFigure(sides.left.value, job.unit), required: toFigure(sides.right.value, job.unit) }),
             related: [{ at: rule.head, message: `House rule${rule.title ? `: ${rule.title.value}` : ` ${rule.name.value}`}.` }],
         });
     }
@@ -79,13 +82,35 @@ function judgeRule(rule: Block<'rule'>, job: Job, facts: FactsTree, tellsUnasked
 
 const demands: Readonly<Record<string, string>> = { '>=': 'at least ', '>': 'more than ', '<=': 'at most ', '<': 'less than ', '=': '', '!=': 'anything but ' };
 
-function message(rule: Block<'rule'>, condition: HouseCondition, { sides }: Judged, thing: Block | undefined, because: string, unit: LengthUnit): string {
+/** One thing that is not as a condition wants it. */
+interface Failed { readonly condition: HouseCondition; readonly sides: Judged['sides']; readonly thing?: Block }
+
+/** What makes a condition fail, down to single comparisons and, of what is asked of all blocks of a kind, down to the blocks. */
+function whatFails(condition: HouseCondition, names: Names, job: Job, facts: FactsTree): { readonly joinedBy: 'and' | 'or'; readonly parts: readonly Failed[] } {
+    const { joinedBy, parts } = condition.failing(names);
+    return { joinedBy, parts: parts.flatMap(({ condition: part, each }): readonly Failed[] => {
+        if (each === undefined) return [{ condition: part, sides: part.judge(names).sides }];
+        return job.block.children.filter(({ kind }) => kind === each).flatMap(thing => {
+            const ofThing: Names = { find: path => path[0] === each ? lookUp(job, facts, path, thing) : names.find(path) };
+            const { holds, sides } = part.judge(ofThing);
+            if (holds !== false) return [];
+            const inner = whatFails(part, ofThing, job, facts);
+            return inner.joinedBy === 'or' ? [{ condition: part, sides, thing }] : inner.parts.map(one => ({ ...one, thing: one.thing ?? thing }));
+        });
+    }) };
+}
+
+function message(rule: Block<'rule'>, { joinedBy, parts }: ReturnType<typeof whatFails>, thing: Block | undefined, because: string, unit: LengthUnit): string {
     const title = rule.title?.value ?? rule.name?.value ?? 'House rule';
-    const subject = thing ? `${title}, ${showBlock(thing)}` : title;
-    if (!sides) return `${subject}: ${condition.text} does not hold (${because}).`;
-    const right = showValue(sides.right.value, unit);
-    const from = sides.right.text === right ? '' : `, ${sides.right.text},`;
-    return `${subject}: ${showSide(sides.left, unit)}; ${demands[sides.operator] ?? ''}${right}${from} is needed (${because}).`;
+    const between = parts.length > 1 ? ',' : ';';
+    const told = parts.map(({ condition, sides, thing: one }) => {
+        const of = one ? `${showBlock(one)}: ` : '';
+        if (!sides) return `${of}${condition.text} does not hold`;
+        const right = showValue(sides.right.value, unit);
+        const from = sides.right.text === right ? '' : `, ${sides.right.text},`;
+        return `${of}${showSide(sides.left, unit)}${between} ${demands[sides.operator] ?? ''}${right}${from} is needed`;
+    });
+    return `${thing ? `${title}, ${showBlock(thing)}` : title}: ${told.join(joinedBy === 'or' ? ', or ' : '; ')} (${because}).`;
 }
 
 /** The text the designer would change: the first thing given that the condition speaks of, in the block it is about. */

@@ -93,6 +93,8 @@ function reportCharacters(errors: LexerResult['errors'], text: string, report: R
 function characterMessage(piece: string): string {
     if (piece.startsWith('=') || piece.startsWith(':')) return `‘${piece[0] ?? ''}’ is not used in a fact. Write the word and then its value, such as top 37".`;
     if (piece.startsWith('#') || piece.startsWith('/*')) return `‘${piece}’ is not used here. A remark begins with //.`;
+    if (piece.startsWith('&')) return '‘&’ is not used here; both are asked for by and.';
+    if (piece.startsWith('|')) return '‘|’ is not used here; one of two is asked for by or.';
     if (piece.startsWith('\'')) return '‘\'’ is the foot mark and stands right behind a figure. A text stands in ".';
     if (/^[\u2010-\u2015\u2212]/.test(piece)) return `‘${piece}’ is a dash; a hyphen is needed. Write - between spaces to subtract, and without spaces to join.`;
     if (/^[\u00b0\u00ba\u02da\u2103\u2109]/.test(piece)) return `‘${piece}’ is not used here; a temperature is written with its scale. Write 68 degF or 20 degC.`;

@@ -11,7 +11,11 @@ export interface Property<T = unknown> {
     readonly since: string;
     /** Other accepted spellings of the key. */
     readonly aliases?: readonly string[];
+    /** Words people often say for it. They are not read; a message leads from them to the key. */
+    readonly oftenCalled?: readonly string[];
 }
+
+interface MoreOfProperty { readonly aliases?: readonly string[]; readonly oftenCalled?: readonly string[] }
 
 /** What a block is, where it may stand and what may stand in it. */
 export interface BlockDefinition {
@@ -38,10 +42,10 @@ export interface BlockDefinition {
 const since = '0.1';
 
 /** A property that may be left out. */
-export const may = <T>(type: ValueType<T>, doc: string, more: { otherwise?: string; aliases?: readonly string[] } = {}): Property<T> & { readonly isRequired: false } =>
+export const may = <T>(type: ValueType<T>, doc: string, more: MoreOfProperty & { readonly otherwise?: string } = {}): Property<T> & { readonly isRequired: false } =>
     ({ type, doc, isRequired: false, since, ...more });
 /** A property without which the block means nothing; its absence is a finding. */
-export const must = <T>(type: ValueType<T>, doc: string, more: { aliases?: readonly string[] } = {}): Property<T> & { readonly isRequired: true } =>
+export const must = <T>(type: ValueType<T>, doc: string, more: MoreOfProperty = {}): Property<T> & { readonly isRequired: true } =>
     ({ type, doc, isRequired: true, since, ...more });
 
 export const block = <const B extends Omit<BlockDefinition, 'since'>>(definition: B): B & { readonly since: string } => ({ since, ...definition });

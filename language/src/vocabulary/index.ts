@@ -56,6 +56,9 @@ export function propertiesOf(kind: string): ReadonlyMap<string, { readonly key: 
     return found;
 }
 
+/** Words people often say for the keys of a block, and the keys they mean. */
+export const oftenCalled = (kind: string): ReadonlyMap<string, string> => new Map(!isBlockKind(kind) ? [] : Object.entries<Property>(definitionOf(kind).properties).flatMap(([key, { oftenCalled: words = [] }]) => words.map(word => [word, key] as const)));
+
 /** Whether `word` begins a fact of its own inside a block of kind `parent` (or `file`). */
 export const beginsFact = (parent: string, word: string): boolean =>
     propertiesOf(parent).has(word) || (isBlockKind(word) && blocksIn(parent).includes(word)) || isStatement(parent, word);

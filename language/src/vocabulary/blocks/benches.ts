@@ -7,9 +7,9 @@ export const benchBlocks = {
         standsIn: ['job'], name: 'required', walls: 'several', isRepeatable: true,
         snippet: 'bench ${1:upper} on ${2:back} {\n\tbuild     ${3:build}\n\ttop       ${4:37"}\n\tdepth     ${5:20"}\n}',
         properties: {
-            build: must(reference('bench_build'), 'How the maker builds its benches.'),
-            top: must(length, 'Finished top over the finished floor.'),
-            depth: must(length, 'From front edge to back edge of the slats.'),
+            build: must(reference('bench_build'), 'How the maker builds its benches.', { oftenCalled: ['model', 'type', 'construction'] }),
+            top: must(length, 'Finished top over the finished floor.', { oftenCalled: ['height', 'seat_height', 'seat'] }),
+            depth: must(length, 'From front edge to back edge of the slats.', { oftenCalled: ['width'] }),
             length: may(length, 'Length along the first wall named.', { otherwise: 'wall to wall' }),
             from: may(place, 'From a neighbouring wall\'s lining to the near end, when it does not run wall to wall.'),
             in_front_of: may(reference('bench'), 'The higher tier it stands in front of.', { otherwise: 'the next higher bench on the same wall' }),
