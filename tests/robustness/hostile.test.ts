@@ -6,22 +6,12 @@ import { HotroomLexer } from '../../language/src/syntax/lexer.js';
 import { limits } from '../../language/src/syntax/limits.js';
 import { createHotroomServices } from '../../language/src/syntax/module.js';
 import { exampleText, TestWorkspace } from '../support/workspace.js';
+import { bunch, findingsOf, lines, patience, readFilesOfOneMistake } from './one-mistake.js';
 
-/** Quadratic reading of any of these takes minutes to days, so that the time a test may take is the guard. */
-const patience = { timeout: 60_000 };
 const { Lexer: lexer } = createHotroomServices().hotroom.parser;
 if (!(lexer instanceof HotroomLexer)) throw new Error('Another lexer than ours');
-const bunch = (piece: string, length: number): string => piece.repeat(Math.floor(length / piece.length));
-const lines = (line: string, length = limits.characters - 100): string => bunch(`${line}\n`, length);
 const million = 5_000_000;
 const until = 'Nothing of this file is read until then.';
-
-async function findingsOf(text: string): Promise<readonly string[]> {
-    const workspace = new TestWorkspace();
-    const document = workspace.add('job.hotroom', text);
-    await workspace.build();
-    return workspace.analyze(document).findings.map(({ rule, message }) => `${rule}: ${message}`);
-}
 
 describe('a text beyond what is read has one message, stays as it is, and reads as empty', () => {
     const tooLong = (count: string): string => `This file is ${count} characters long; Hotroom reads up to 524,288. Split it: each job may have a file of its own, and a file takes catalogues from others by use. ${until}`;
@@ -63,22 +53,4 @@ describe('a text beyond what is read has one message, stays as it is, and reads 
     });
 });
 
-/** Of each, as much as a file may hold; read from end to end, with as many problems as there are. */
-describe('the largest file of one kind of mistake is read from end to end', () => {
-    test.each<readonly [string, string, number]>([
-        ['closing braces', lines('}'), 262_094], ['blocks without a header', lines('{}'), 174_729], ['blank lines in brackets', `job a { room { width (${bunch('\n', 500_000)}1) } }`, 0],
-        ['open brackets', `job a { room {\n${lines(`width ${bunch('(', 40)}`)}`, 11_147 + 1], ['minus signs', `job a {\n${lines(`width ${bunch('- ', 3000)}`)}`, 175],
-        ['choices without an end', `job a {\n${lines(`width ${bunch('if 1 ', 3000)} then`)}`, 175], ['escaped quotes', lines(`a "${bunch('\\"', 3900)}`), 134],
-        ['fractions of a word processor', `job a { room {\n${lines('width 34½"')}`, 47_654], ['dashes', lines(bunch('– ', 3900)), 134], ['curly quotes', lines(bunch('“', 3900)), 261_300],
-        ['odd signs', lines(bunch('§ ', 3900)), 134], ['thin spaces', lines(bunch('\u2009', 3900)), 134], ['figures and commas', lines(bunch('1,2,', 3900)), 134], ['two facts a line', `job a { room {\n${lines(bunch('width 1" ', 3900))}`, 57_882],
-    ])('%s', patience, (_, text, least) => {
-        expect(text.length).toBeLessThanOrEqual(limits.characters);
-        const { report } = lexer.tokenize(text);
-        const { problems } = report as unknown as { problems: readonly { start: number }[] };
-        expect(problems.length).toBeGreaterThanOrEqual(least);
-        if (least > 1) expect(problems.at(-1)!.start).toBeGreaterThan(text.length - limits.lineCharacters - 10);
-    });
-    test('with the findings of the model behind it', patience, async () => {
-        expect((await findingsOf(lines('a', 100_000))).length).toBe(50_000);
-    });
-});
+describe('a large file of one kind of mistake is read from end to end', () => { readFilesOfOneMistake(limits.characters / 4); });

@@ -11,10 +11,8 @@ const source = exampleText('birch-point.hotroom');
 const lines = source.split('\n');
 const key = ({ rule, message }: ReportedFinding): string => `${rule}: ${message}`;
 
-const added = async (text: string): Promise<string[]> => {
-    const known = new Set((await analyzeText(source)).findings.map(key));
-    return (await analyzeText(text)).findings.map(key).filter(finding => !known.has(finding));
-};
+const known = new Set((await analyzeText(source)).findings.map(key));
+const added = async (text: string): Promise<string[]> => (await analyzeText(text)).findings.map(key).filter(finding => !known.has(finding));
 /** The standard job with one line replaced. */
 const withLine = (line: string, by: string): string => {
     expect(source.split(line)).toHaveLength(2);

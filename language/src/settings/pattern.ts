@@ -10,10 +10,9 @@ export function patternFits(pattern: string, path: string): boolean {
     let places = new Set([0]);
     for (const part of partsOf(pattern)) {
         const next = new Set<number>();
-        for (const place of places) {
-            if (part === '**') for (let i = place; i <= names.length; i++) next.add(i);
-            else { const name = names[place]; if (name !== undefined && nameFits(part, name)) next.add(place + 1); }
-        }
+        // Any number of folders leads from the first of the places to every later one.
+        if (part === '**') for (let i = Math.min(...places); i <= names.length; i++) next.add(i);
+        else for (const place of places) { const name = names[place]; if (name !== undefined && nameFits(part, name)) next.add(place + 1); }
         places = next;
     }
     return places.size > 0;
@@ -34,9 +33,9 @@ function nameFits(part: string, name: string): boolean {
     let places = new Set([0]);
     for (const character of part) {
         const next = new Set<number>();
-        for (const place of places) {
-            if (character === '*') for (let i = place; i <= name.length; i++) next.add(i);
-            else if (place < name.length && (character === '?' || character === name[place])) next.add(place + 1);
+        if (character === '*') for (let i = Math.min(...places); i <= name.length; i++) next.add(i);
+        else for (const place of places) {
+            if (place < name.length && (character === '?' || character === name[place])) next.add(place + 1);
         }
         places = next;
     }
