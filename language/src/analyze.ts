@@ -61,8 +61,9 @@ export function release(document: LangiumDocument, services: HotroomServices): v
 function notToldYet(): (finding: ReportedFinding) => boolean {
     const told = new Set<string>();
     return ({ rule, at, origin = at, message }) => {
+        if (!isLanguageRule(rule)) return true;
         const key = [rule, origin.uri, origin.start, origin.end, message].join('\0');
-        const isNew = !isLanguageRule(rule) || !told.has(key);
+        const isNew = !told.has(key);
         told.add(key);
         return isNew;
     };

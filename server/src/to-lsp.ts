@@ -16,8 +16,18 @@ export class Places {
     constructor(private readonly documents: LangiumDocuments, private readonly others: (uri: string) => TextDocument | undefined = () => undefined) {}
 
     text(uri: string): TextDocument | undefined {
-        return this.documents.getDocument(URI.parse(uri))?.textDocument ?? this.others(uri);
+        return this.documents.getDocument(this.parsed(uri))?.textDocument ?? this.others(uri);
     }
+    /** Findings of one file speak of few others, again and again. */
+    private parsed(uri: string): URI {
+        let found = this.uris.get(uri);
+        if (!found) {
+            if (this.uris.size >= 64) this.uris.clear();
+            this.uris.set(uri, found = URI.parse(uri));
+        }
+        return found;
+    }
+    private readonly uris = new Map<string, URI>();
 
     /** Line and character of a span; the start of its file when that file is not known. */
     range({ uri, start, end }: Span): Range {

@@ -1,5 +1,6 @@
 import { inches, ticks, zero, type Length } from '../../language/src/core/length.js';
 import { linearBound } from '../../language/src/engines/stock/column-generation.js';
+import type { IntegerSolver } from '../../language/src/engines/stock/integer-solver.js';
 import { createValueTable } from '../../language/src/engines/stock/knapsack.js';
 import { MasterProgram } from '../../language/src/engines/stock/master-program.js';
 import { planStock } from '../../language/src/engines/stock/plan-stock.js';
@@ -71,7 +72,9 @@ const requestOf = ({ stock, kerf, pieces }: Instance): StockRequest => ({
     endTrim: zero,
 });
 
-const solver = new HighsInProcess();
+const highs = new HighsInProcess();
+/** Limits in seconds are for the designer who waits; on a busy machine they would decide what is proven here. */
+const solver: IntegerSolver = { solve: (program, ...more) => highs.solve({ ...program, maxSeconds: 30 * program.maxSeconds }, ...more) };
 const plans: StockPlan[] = [];
 for (const instance of instances) plans.push(await planStock(requestOf(instance), solver));
 

@@ -38,5 +38,7 @@ export const wallOf = (block: Block): Block['walls'][number]['value'] | undefine
 
 /** An object without the members that have no value: optional facts go into engine inputs this way. */
 export function given<T extends object>(values: { readonly [K in keyof T]: T[K] | undefined }): { readonly [K in keyof T]?: Exclude<T[K], undefined> } {
-    return Object.fromEntries(Object.entries(values).filter(([, value]) => value !== undefined)) as { readonly [K in keyof T]?: Exclude<T[K], undefined> };
+    const known: Record<string, unknown> = {};
+    for (const [key, value] of Object.entries(values)) if (value !== undefined) known[key] = value;
+    return known as { readonly [K in keyof T]?: Exclude<T[K], undefined> };
 }

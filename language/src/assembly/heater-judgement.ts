@@ -18,20 +18,21 @@ import type { AssembledDoor, AssembledWindow } from './openings.js';
 import { given, placeOf } from './catalogue-values.js';
 import { areRulesKnown } from './known.js';
 import { nameBlocks } from './naming.js';
+import { once } from './once.js';
 
 /** Everything a heater has to answer for, once the whole room is known. */
 export interface JudgedHeater extends AssembledHeater {
     readonly figures: ClearanceFigures;
     readonly clearances: readonly Clearance[];
     /** Positions along its wall that clear everything, from the wall its place is measured from. */
-    readonly range?: ClearRange;
+    readonly range: ClearRange | undefined;
     readonly guardProblems: readonly GuardProblem[];
-    readonly sensor?: SensorPlace;
+    readonly sensor: SensorPlace | undefined;
     /** The sensor that was judged. */
-    readonly sensorFitting?: AssembledFitting;
+    readonly sensorFitting: AssembledFitting | undefined;
     readonly controls: Controls;
     readonly sizing: VolumeSizing;
-    readonly removal?: RemovalPath;
+    readonly removal: RemovalPath | undefined;
     readonly duckboardsUnderStones: readonly Thing[];
 }
 
@@ -44,6 +45,7 @@ export interface Surroundings {
     readonly isFloorCombustible: boolean;
 }
 
+/** Each answer is worked out when it is first read: whoever asks one question of a heater does not pay for the others. */
 export function judgeHeater(heater: AssembledHeater, job: Job, ruleSets: readonly RuleSet[], around: Surroundings): JudgedHeater {
     const { inside, things, doors, fittings, isFloorCombustible } = around;
     const { manual, model, block } = heater;
@@ -55,24 +57,29 @@ export function judgeHeater(heater: AssembledHeater, job: Job, ruleSets: readonl
     const sizing = sizeByVolume(inside, coldSurfaces(job, around), model.values.volume?.value);
     const base = { ...heater, figures, controls, sizing };
     const placed = heater.heater;
-    if (!placed) return { ...base, clearances: [], guardProblems: [], duckboardsUnderStones: [] };
+    if (!placed) return { ...base, clearances: [], guardProblems: [], duckboardsUnderStones: [], range: undefined, sensor: undefined, sensorFitting: undefined, removal: undefined };
     const from = placeOf(block)?.from ?? neighbours[placed.wall].left;
-    const range = rangeThatClears(placed, from, things, figures, inside);
+    const range = once(() => rangeThatClears(placed, from, things, figures, inside));
     const sensorFitting = fittings.find(({ block: { kind }, thing }) => kind === 'sensor' && thing?.belongsTo === heater.name);
-    const sensorBlock = job.sensors.find(sensor => sensor === sensorFitting?.block);
-    const element = sensorFitting?.thing;
-    const [wall] = sensorBlock?.walls ?? [];
-    const demands: SensorDemands = {
-        codes: clausesOf(ruleSets, 'sensor.below-ceiling').filter(({ clause }) => clause.citation.kind === 'standard' && !clause.isSuperseded).map(({ clause }) => ({ value: clause.figure.value, citation: clause.citation })),
-    };
+    const sensor = once(() => {
+        if (!areRulesKnown(job)) return undefined;
+        const block = job.sensors.find(sensor => sensor === sensorFitting?.block);
+        const element = sensorFitting?.thing;
+        const [wall] = block?.walls ?? [];
+        const demands: SensorDemands = {
+            codes: clausesOf(ruleSets, 'sensor.below-ceiling').filter(({ clause }) => clause.citation.kind === 'standard' && !clause.isSuperseded).map(({ clause }) => ({ value: clause.figure.value, citation: clause.citation })),
+        };
+        return sensorPlace(placed, element && block && wall ? { name: element.name, wall: wall.value, box: element.box, ...given({ cable: block.values.cable?.value }) } : undefined, demands, inside);
+    });
     const [door] = doors.flatMap(item => item.door ?? []);
+    const clearances = once(() => checkClearances(placed, things, figures, { inside, isFloorCombustible }));
+    const guard = once(() => guardProblems(heater, inside, things));
+    const duckboards = once(() => duckboardsUnderStones(placed, things, inside));
+    const removal = once(() => door && removalPath(placed, door, things, inside));
     return {
-        ...base,
-        clearances: checkClearances(placed, things, figures, { inside, isFloorCombustible }),
-        guardProblems: guardProblems(heater, inside, things),
-        duckboardsUnderStones: duckboardsUnderStones(placed, things, inside),
-        ...(areRulesKnown(job) && { sensor: sensorPlace(placed, element && sensorBlock && wall ? { name: element.name, wall: wall.value, box: element.box, ...given({ cable: sensorBlock.values.cable?.value }) } : undefined, demands, inside) }),
-        ...(sensorFitting && { sensorFitting }), ...(range && { range }), ...(door && { removal: removalPath(placed, door, things, inside) }),
+        ...base, sensorFitting,
+        get clearances() { return clearances(); }, get guardProblems() { return guard(); }, get duckboardsUnderStones() { return duckboards(); },
+        get range() { return range(); }, get sensor() { return sensor(); }, get removal() { return removal(); },
     };
 }
 

@@ -11,7 +11,7 @@ export const engineRuns = (): ReadonlyMap<string, number> => new Map(runs);
 export function remembered<Input, Output>(engine: string, run: (input: Input) => Output, most = 32): (input: Input) => Output {
     const known = new Map<string, Output>();
     return input => {
-        const key = JSON.stringify(input, plain);
+        const key = keyOf(input);
         if (known.has(key)) {
             const output = known.get(key) as Output;
             known.delete(key);
@@ -26,9 +26,28 @@ export function remembered<Input, Output>(engine: string, run: (input: Input) =>
     };
 }
 
-/** Whole numbers of any size as text; what has no text of its own would make unlike inputs equal, and is a defect of ours. */
-function plain(_key: string, value: unknown): unknown {
-    if (typeof value === 'bigint') return `${value}n`;
-    if (typeof value === 'function' || value instanceof Map || value instanceof Set) throw new Error('An engine\'s input is made of plain values');
-    return value;
+/**
+ * Plain values as text, unlike for unlike ones; a member without a value counts as none. Several times as fast as `JSON.stringify` with a replacer, which
+ * whole numbers of any size would need. What has no text of its own would make unlike inputs equal, and is a defect of ours.
+ */
+function keyOf(value: unknown): string {
+    switch (typeof value) {
+        case 'number': return `${value},`;
+        case 'string': return `${value.length}:${value}`;
+        case 'boolean': return value ? 'y' : 'n';
+        case 'undefined': return 'u';
+        case 'bigint': return `${value}b`;
+        case 'object': break;
+        default: throw new Error('An engine\'s input is made of plain values');
+    }
+    if (value === null) return '0';
+    if (Array.isArray(value)) {
+        let list = '[';
+        for (const item of value) list += keyOf(item);
+        return `${list}]`;
+    }
+    if (value instanceof Map || value instanceof Set) throw new Error('An engine\'s input is made of plain values');
+    let members = '{';
+    for (const [name, member] of Object.entries(value)) if (member !== undefined) members += `${name}=${keyOf(member)}`;
+    return `${members}}`;
 }

@@ -17,6 +17,7 @@ export function overlongText(text: string): SyntaxProblem | undefined {
     if (text.length > limits.characters) {
         return problem(0, 1, `This file is ${figure(text.length)} characters long; Hotroom reads up to ${figure(limits.characters)}. Split it: each job may have a file of its own, and a file takes catalogues from others by use.`);
     }
+    if (hasShortLines(text)) return undefined;
     for (let i = 0, start = 0, line = 1; i <= text.length; i++) {
         const code = text.charCodeAt(i);
         if (i < text.length && code !== 10 && code !== 13) continue;
@@ -25,6 +26,17 @@ export function overlongText(text: string): SyntaxProblem | undefined {
         start = i + 1;
     }
     return undefined;
+}
+
+/** Whether no line is too long, line feeds alone counted; carriage returns only make lines shorter. */
+function hasShortLines(text: string): boolean {
+    for (let start = 0; start <= text.length;) {
+        const found = text.indexOf('\n', start);
+        const end = found < 0 ? text.length : found;
+        if (end - start > limits.lineCharacters) return false;
+        start = end + 1;
+    }
+    return true;
 }
 
 /** Why a text is not read at all, told by its blocks. */

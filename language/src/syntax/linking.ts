@@ -3,7 +3,7 @@ import {
     MultiMap, interruptAndCheck, stream,
     type AstNode, type AstNodeDescription, type AstNodeDescriptionProvider, type CstNode, type LangiumDocument, type LocalSymbols, type ReferenceDescription, type ReferenceInfo, type Scope, type Stream,
 } from 'langium';
-import { isShared } from '../vocabulary/index.js';
+import { isShared, propertiesOf } from '../vocabulary/index.js';
 import * as ast from './generated/ast.js';
 import type { HotroomServices } from './module.js';
 import type { Imports, SharedDescription } from './imports.js';
@@ -109,14 +109,17 @@ export class HotroomLinker extends DefaultLinker {
     override async link(document: LangiumDocument, token = Cancellation.CancellationToken.None): Promise<void> {
         await interruptAndCheck(token);
         const root = document.parseResult.value;
-        if (ast.isFile(root)) this.linkFacts(root.items, document);
+        if (ast.isFile(root)) this.linkFacts(root.items, document, 'file');
     }
-    private linkFacts(facts: readonly ast.Fact[], document: LangiumDocument): void {
+    private linkFacts(facts: readonly ast.Fact[], document: LangiumDocument, context: string): void {
+        const properties = propertiesOf(context);
         for (const fact of facts) {
-            for (const { terms: [value] } of fact.phrases) for (const word of wordsOf(value)) this.doLink({ container: word, property: 'ref', reference: word.ref }, document);
+            if (properties.get(fact.key)?.property.type.refersTo) {
+                for (const { terms: [value] } of fact.phrases) for (const word of wordsOf(value)) this.doLink({ container: word, property: 'ref', reference: word.ref }, document);
+            }
             const base = baseTermOf(fact)?.word;
             if (base) this.doLink({ container: base, property: 'ref', reference: base.ref }, document);
-            this.linkFacts(fact.body, document);
+            if (fact.body.length > 0) this.linkFacts(fact.body, document, fact.key);
         }
     }
     protected override doLink(reference: ReferenceInfo, document: LangiumDocument): void {

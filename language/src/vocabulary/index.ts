@@ -4,7 +4,7 @@ import { catalogueBlocks } from './blocks/catalogue.js';
 import { heaterBlocks } from './blocks/heater.js';
 import { jobBlocks } from './blocks/job.js';
 import { openingBlocks } from './blocks/openings.js';
-import { isStatement } from './statements.js';
+import { statementsIn } from './statements.js';
 import { holds, type ValueType } from './values.js';
 
 /**
@@ -21,7 +21,8 @@ export type ValuesOf<K extends BlockKind> = {
 };
 
 export const blockKinds = Object.keys(vocabulary) as readonly BlockKind[];
-export const isBlockKind = (word: string): word is BlockKind => Object.hasOwn(vocabulary, word);
+const kinds: ReadonlySet<string> = new Set(blockKinds);
+export const isBlockKind = (word: string): word is BlockKind => kinds.has(word);
 export const definitionOf = (kind: BlockKind): BlockDefinition => vocabulary[kind];
 
 const likeOf = (kind: string): string | undefined => isBlockKind(kind) ? definitionOf(kind).like : undefined;
@@ -60,8 +61,12 @@ export function propertiesOf(kind: string): ReadonlyMap<string, { readonly key: 
 export const oftenCalled = (kind: string): ReadonlyMap<string, string> => new Map(!isBlockKind(kind) ? [] : Object.entries<Property>(definitionOf(kind).properties).flatMap(([key, { oftenCalled: words = [] }]) => words.map(word => [word, key] as const)));
 
 /** Whether `word` begins a fact of its own inside a block of kind `parent` (or `file`). */
-export const beginsFact = (parent: string, word: string): boolean =>
-    propertiesOf(parent).has(word) || (isBlockKind(word) && blocksIn(parent).includes(word)) || isStatement(parent, word);
+export function beginsFact(parent: string, word: string): boolean {
+    let words = firstWords.get(parent);
+    if (!words) firstWords.set(parent, words = new Set([...propertiesOf(parent).keys(), ...blocksIn(parent), ...statementsIn(parent)]));
+    return words.has(word);
+}
+const firstWords = new Map<string, ReadonlySet<string>>();
 
 /** Kinds that other files may name; everything else is seen in its own job only. */
 export const isShared = (kind: string): boolean => kind === 'series' || (isBlockKind(kind) && definitionOf(kind).standsIn.includes('catalogue') && kind !== 'rule');
