@@ -1,6 +1,6 @@
 /**
  * Makes everything that is made: the parser's tables and types from the grammar, the highlighting grammar from the vocabulary, the rule handbook
- * from the rules, and the JSON Schema of settings files from what checks them.
+ * from the rules, and the JSON Schemas of settings files and of everything written as JSON from what checks them.
  * `node language/generate.mjs [FOLDER]` writes into the repository, or into another folder of the same shape, so that a test can compare.
  */
 import * as esbuild from 'esbuild';
@@ -16,7 +16,7 @@ const target = path.resolve(process.argv[2] ?? root);
 generateParser();
 await generateHighlighting();
 await generateHandbook();
-await generateSettingsSchema();
+await generateSchemas();
 
 function generateParser() {
     const config = JSON.parse(fs.readFileSync(path.join(root, 'langium-config.json'), 'utf8'));
@@ -58,11 +58,17 @@ async function generateHandbook() {
     fs.writeFileSync(path.join(folder, 'README.md'), `# Rule handbook\n\nEverything Hotroom reports. How the language is written stands in the [language reference](reference.md). Made from the rules by \`npm run generate\`. The examples replace or join blocks of the standard job, \`examples/birch-point.hotroom\`; a remark \`// without …\` takes a block away.\n\n${index.join('\n')}`);
 }
 
-/** The description of settings files, from what checks them: editors complete and check with it. */
-async function generateSettingsSchema() {
-    const { settingsJsonSchema } = await load('language/src/settings/schema.ts');
+/** The descriptions of settings files and of all that is written as JSON, from what checks them: editors and other programs complete and check with them. */
+async function generateSchemas() {
+    const schemas = {
+        hotroom: (await load('language/src/settings/schema.ts')).settingsJsonSchema(),
+        model: (await load('language/src/exports/model-schema.ts')).modelJsonSchema(),
+        comparison: (await load('language/src/compare/comparison-json.ts')).comparisonJsonSchema(),
+        findings: (await load('language/src/renderings/findings-json.ts')).findingsJsonSchema(),
+        'cut-list': (await load('language/src/renderings/cut-list-json.ts')).cutListJsonSchema(),
+    };
     fs.mkdirSync(path.join(target, 'language/schemas'), { recursive: true });
-    fs.writeFileSync(path.join(target, 'language/schemas/hotroom.schema.json'), `${JSON.stringify(settingsJsonSchema(), undefined, 1)}\n`);
+    for (const [name, schema] of Object.entries(schemas)) fs.writeFileSync(path.join(target, `language/schemas/${name}.schema.json`), `${JSON.stringify(schema, undefined, 1)}\n`);
 }
 
 async function load(entry) {

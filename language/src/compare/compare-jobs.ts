@@ -1,3 +1,4 @@
+import type { Span } from '../core/span.js';
 import { placeKey } from '../exports/export-job.js';
 import type { ModelOfJob } from '../exports/job-models.js';
 import type { Change } from './change.js';
@@ -9,7 +10,7 @@ export interface SideJob {
     readonly file: string;
     readonly model: ModelOfJob;
     /** `jobs/birch.hotroom:12`, as a reader finds it. */
-    readonly showPlace: (span: NonNullable<ReturnType<ModelOfJob['places']['get']>>) => string;
+    readonly showPlace: (span: Span) => string;
 }
 
 /** A job that is on both sides, or on one only. Without changes when it means the same. */
@@ -43,7 +44,7 @@ export function compareJobs(before: readonly SideJob[], after: readonly SideJob[
     return [
         ...after.map((job): ComparedJob => {
             const old = partner.get(job);
-            return old ? { before: old, after: job, changes: compare(old.model.model, job.model.model) } : { after: job, changes: [] };
+            return old ? { before: old, after: job, changes: old.model.model === job.model.model ? [] : compare(old.model.model, job.model.model) } : { after: job, changes: [] };
         }),
         ...[...open].map((job): ComparedJob => ({ before: job, changes: [] })),
     ];
@@ -51,13 +52,30 @@ export function compareJobs(before: readonly SideJob[], after: readonly SideJob[
 
 export const hasChanged = ({ before, after, changes }: ComparedJob): boolean => !before || !after || changes.length > 0;
 
-/** Where a reader looks a changed row up on a side, when the text has a place for it. */
-export function placeOfRow({ what, in: kind }: Change, key: string, { model, showPlace }: SideJob): string | undefined {
-    const { places } = model;
-    const job = places.get(placeKey('job', model.model.job.name));
+/** Where the job begins. */
+export const placeOfJob = ({ model }: SideJob): Span | undefined => model.places.get(placeKey('job', model.model.job.name));
+
+/** The text that made a changed row on a side, when there is one: a piece leads to the block it belongs to, a stock to its catalogue entry. */
+export function spanOfRow(change: Change, side: 'from' | 'to', job: SideJob): Span | undefined {
+    const { places } = job.model;
+    const { what, in: kind } = change;
+    const row = change[side];
+    if (!row) return undefined;
+    const { key } = row;
     const block = places.get(placeKey('given', key.split('.')[0] ?? ''));
-    const at = what === 'finding' || what === 'waiver' || what === 'panel' || what === 'catalogue' ? places.get(placeKey(what, key))
-        : what === 'given' ? places.get(placeKey('given', key)) ?? block ?? (kind === 'job' ? job : undefined)
-        : what === 'computed' ? block : what === 'job' ? job : undefined;
-    return at && showPlace(at);
+    switch (what) {
+        case 'finding': case 'waiver': case 'panel': case 'part': case 'catalogue': return places.get(placeKey(what, key));
+        case 'stock': return places.get(placeKey('catalogue', change[side]?.value.stock ?? ''));
+        case 'given': return places.get(placeKey('given', key)) ?? block ?? (kind === 'job' ? placeOfJob(job) : undefined);
+        case 'computed': return block;
+        case 'rule-set': return places.get(placeKey('given', 'job.rules'));
+        case 'job': return placeOfJob(job);
+        default: return what satisfies never;
+    }
+}
+
+/** Where a reader looks a changed row up on a side, when the text has a place for it. */
+export function placeOfRow(change: Change, side: 'from' | 'to', job: SideJob): string | undefined {
+    const at = spanOfRow(change, side, job);
+    return at && job.showPlace(at);
 }

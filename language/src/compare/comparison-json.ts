@@ -34,7 +34,7 @@ function exportJob(job: ComparedJob): ComparisonExport['jobs'][number] {
         ...(before && { before: { file: before.file, name: nameOfJob(before) } }), ...(after && { after: { file: after.file, name: nameOfJob(after) } }),
         changes: changes.map(change => {
             const { consequence, what, says, from, to } = change;
-            const [old, now] = [from && before && placeOfRow(change, from.key, before), to && after && placeOfRow(change, to.key, after)];
+            const [old, now] = [from && before && placeOfRow(change, 'from', before), to && after && placeOfRow(change, 'to', after)];
             return {
                 consequence, what, ...(change.in !== undefined && { in: change.in }), says: [...says],
                 ...(from && { from: { key: from.key, value: from.value, ...(old !== undefined && { place: old }) } }), ...(to && { to: { key: to.key, value: to.value, ...(now !== undefined && { place: now }) } }),

@@ -1,6 +1,8 @@
 import type { Length } from '../core/length.js';
 import { type LengthUnit, showNumber, showWritable, spoken } from '../core/show.js';
+import type { EndCuts } from '../engines/parts/part.js';
 import type { ModelFigure, ModelLength, ModelPanel, ModelPart, ModelPlainValue, ModelStock, ModelValue } from '../exports/model-schema.js';
+import { showEnds } from '../renderings/cut-list.js';
 import { showCount, showMoney } from '../renderings/show-figures.js';
 import type { Change, Consequence, Rows, Side } from './change.js';
 
@@ -14,6 +16,9 @@ export interface Description {
     readonly says: string;
     /** `length 76 1/2" → 75"`; empty when there is nothing more to say. */
     readonly detail: string;
+    /** The same as two texts, for two columns: `length 76 1/2"` and `length 75"`. A side the row is not on has none. */
+    readonly before?: string;
+    readonly after?: string;
 }
 
 /** How lengths and words are shown. */
@@ -34,41 +39,60 @@ export function describeChange(change: Change, showing: Showing): Description {
     const says = change.says.join(', ');
     const length = ({ ticks }: { readonly ticks: number }): string => showWritable(ticks as Length, showing.unit);
     switch (change.what) {
-        case 'job': return { subject: change.from?.key === 'isWhole' || key === 'isWhole' ? 'whether all of it could be read' : `its ${key}`, says, detail: sides(change, value => typeof value === 'boolean' ? value ? 'yes' : 'no' : `"${value}"`) };
-        case 'panel': return { subject: `panel ${keys}`, says, detail: members(change, panelMembers(length)) };
-        case 'part': return { subject: `part ${keys}, ${(change.to ?? change.from)?.value.part ?? ''}`, says, detail: members(change, partMembers(length), change.says.includes('moved') ? [] : ['along the wall']) };
-        case 'stock': return { subject: stockName(change.to ?? change.from, length), says, detail: sides(change, ({ pieces, length: net, netCost }) => `${showCount(pieces, 'piece')}, ${[length(net), ...(netCost ? [showMoney(netCost)] : [])].join(', ')} before waste`) };
-        case 'catalogue': case 'given': return { subject: change.what === 'catalogue' ? `catalogue ${keys}` : keys, says, detail: change.says.includes('renamed') ? '' : sides(change, value => showModelValue(value, length)) };
-        case 'rule-set': return { subject: `rule set ${key}`, says, detail: sides(change, ({ title, documents }) => `${title}: ${documents.map(one => `${one.title} ${one.edition}`).join(', ')}`) };
+        case 'job': return { subject: key === 'isWhole' ? 'whether all of it could be read' : `its ${key}`, says, ...sides(change, value => typeof value === 'boolean' ? value ? 'yes' : 'no' : `"${value}"`) };
+        case 'panel': return { subject: `panel ${keys}`, says, ...members(change, panelMembers(length)) };
+        case 'part': return { subject: `part ${keys}, ${(change.to ?? change.from)?.value.part ?? ''}`, says, ...members(change, partMembers(length), change.says.includes('moved') ? [] : ['along the wall']) };
+        case 'stock': return { subject: stockName(change.to ?? change.from, length), says, ...sides(change, ({ pieces, length: net, netCost }) => `${showCount(pieces, 'piece')}, ${[length(net), ...(netCost ? [showMoney(netCost)] : [])].join(', ')} before waste`) };
+        case 'catalogue': case 'given': {
+            const subject = change.what === 'catalogue' ? `catalogue ${keys}` : keys;
+            if (change.says.includes('renamed')) return { subject, says, detail: '', ...(from && { before: from.key }), ...(to && { after: to.key }) };
+            return { subject, says, ...sides(change, value => showModelValue(value, length)) };
+        }
+        case 'rule-set': return { subject: `rule set ${key}`, says, ...sides(change, ({ title, documents }) => `${title}: ${documents.map(one => `${one.title} ${one.edition}`).join(', ')}`) };
         case 'finding': {
             const figure = (value: ModelFigure): string => showFigure(value, length);
-            const message = change.to ? showing.message?.('to', change.to.key) : change.from && showing.message?.('from', change.from.key);
             const figures = sides(change, ({ severity, measured, required, waived }) => [severity, ...(measured ? [`measured ${figure(measured)}`] : []), ...(required ? [`required ${figure(required)}`] : []), ...(waived ? [`accepted by ${waived.by} until ${waived.until}`] : [])].join(', '));
-            return { subject: `finding ${keys}`, says, detail: message === undefined ? figures : `${figures}. ${message}` };
-        }
-        case 'waiver': return { subject: `waiver ${keys}`, says, detail: sides(change, ({ because, by, until }) => `by ${by} until ${until}: ${because}`) };
-        case 'computed': {
-            const words = (side: 'from' | 'to'): string => {
+            const withMessage = (side: 'from' | 'to', text: string | undefined): string | undefined => {
                 const own = change[side];
-                if (!own) return '';
+                const message = own && showing.message?.(side, own.key);
+                return text === undefined || message === undefined ? text : `${text}. ${message}`;
+            };
+            const [before, after] = [withMessage('from', figures.before), withMessage('to', figures.after)];
+            return { subject: `finding ${keys}`, says, detail: withMessage(to ? 'to' : 'from', figures.detail) ?? '', ...(before !== undefined && { before }), ...(after !== undefined && { after }) };
+        }
+        case 'waiver': return { subject: `waiver ${keys}`, says, ...sides(change, ({ because, by, until }) => `by ${by} until ${until}: ${because}`) };
+        case 'computed': {
+            const words = (side: 'from' | 'to'): string | undefined => {
+                const own = change[side];
+                if (!own) return undefined;
                 return own.value.value.kind === 'words' ? showing.figureWords?.(side, own.key) ?? own.value.value.words : showFigure(own.value.value, length);
             };
-            return { subject: `${keys}, ${(change.to ?? change.from)?.value.title ?? ''}`, says, detail: change.from && change.to ? both(words('from'), words('to')) : words(change.to ? 'to' : 'from') };
+            return { subject: `${keys}, ${(change.to ?? change.from)?.value.title ?? ''}`, says, ...both(words('from'), words('to')) };
         }
         default: return change satisfies never;
     }
 }
 
 const stockName = (side: Side<ModelStock> | undefined, length: (value: ModelLength) => string): string => side ? `stock ${side.value.stock ?? 'that no catalogue names'} ${length(side.value.section.thickness)} x ${length(side.value.section.width)}` : '';
-const both = (a: string, b: string): string => a === b ? a : `${a}${arrow}${b}`;
-const sides = <T>({ from, to }: { readonly from?: Side<T>; readonly to?: Side<T> }, show: (value: T) => string): string => from && to ? both(show(from.value), show(to.value)) : from ? show(from.value) : to ? show(to.value) : '';
+type Texts = Omit<Description, 'subject' | 'says'>;
+const both = (before: string | undefined, after: string | undefined): Texts => ({
+    detail: before === undefined || after === undefined || before === after ? after ?? before ?? '' : `${before}${arrow}${after}`,
+    ...(before !== undefined && { before }), ...(after !== undefined && { after }),
+});
+const sides = <T>({ from, to }: { readonly from?: Side<T>; readonly to?: Side<T> }, show: (value: T) => string): Texts => both(from && show(from.value), to && show(to.value));
 
 /** Members as `name value`; of a row on both sides those that differ. */
-function members<T extends Rows['panel'] | Rows['part']>({ from, to }: { readonly from?: Side<T>; readonly to?: Side<T> }, list: (row: T) => readonly (readonly [string, string])[], without: readonly string[] = []): string {
+function members<T extends Rows['panel'] | Rows['part']>({ from, to }: { readonly from?: Side<T>; readonly to?: Side<T> }, list: (row: T) => readonly (readonly [string, string])[], without: readonly string[] = []): Texts {
     const [a, b] = [new Map(from ? list(from.value) : []), new Map(to ? list(to.value) : [])];
     const names = [...new Set([...a.keys(), ...b.keys()])];
-    if (!from || !to) return names.filter(name => !notes.has(name)).map(name => `${name} ${a.get(name) ?? b.get(name) ?? ''}`).join(', ');
-    return names.filter(name => a.get(name) !== b.get(name) && !without.includes(name)).map(name => `${name} ${a.get(name) ?? 'none'}${arrow}${b.get(name) ?? 'none'}`).join(', ');
+    if (!from || !to) {
+        const told = names.filter(name => !notes.has(name)).map(name => `${name} ${a.get(name) ?? b.get(name) ?? ''}`).join(', ');
+        return both(from && told, to && told);
+    }
+    const other = names.filter(name => a.get(name) !== b.get(name) && !without.includes(name));
+    // What only has another mark differs in nothing else.
+    const side = (row: ReadonlyMap<string, string>, key: string): string => other.length === 0 ? key : other.map(name => `${name} ${row.get(name) ?? 'none'}`).join(', ');
+    return { detail: other.map(name => `${name} ${a.get(name) ?? 'none'}${arrow}${b.get(name) ?? 'none'}`).join(', '), before: side(a, from.key), after: side(b, to.key) };
 }
 const notes: ReadonlySet<string> = new Set(['measure', 'ends', 'cut', 'along the wall', 'heights']);
 
@@ -78,9 +102,11 @@ const panelMembers = (length: (value: ModelLength) => string) => (panel: ModelPa
     ...(panel.massKg === undefined ? [] : [['mass', `${showNumber(panel.massKg, 1)} kg`] as const]),
 ];
 
+const endsOf = ({ endsDegrees: { left, right, across } }: ModelPart): EndCuts => ({ left, right, ...(across && { across }) });
+
 const partMembers = (length: (value: ModelLength) => string) => (part: ModelPart): readonly (readonly [string, string])[] => [
     ['count', String(part.count)], ['stock', part.stock ?? part.nominal ?? 'none named'], ['section', `${length(part.section.thickness)} x ${length(part.section.width)}`], ['length', length(part.length)],
-    ...(part.allowance ? [['allowance', length(part.allowance)] as const] : []), ['ends', part.endsDegrees.left === 0 && part.endsDegrees.right === 0 ? 'square' : `${part.endsDegrees.left}° and ${part.endsDegrees.right}°`],
+    ...(part.allowance ? [['allowance', length(part.allowance)] as const] : []), ['ends', showEnds(endsOf(part))],
     ...(part.notches.length > 0 ? [['notches', part.notches.map(notch => `${length(notch.length)} x ${length(notch.depth)} at ${length(notch.from)} from the ${notch.measuredFrom}, ${notch.side}, for ${notch.clears}`).join(' and ')] as const] : []),
     ['cut', part.cut], ['goes', part.goesTo],
     ...(part.place ? [['along the wall', part.place.stretches.map(({ from, to }) => `${length(from)} to ${length(to)}`).join(' and ')] as const] : []),

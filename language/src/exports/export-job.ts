@@ -8,6 +8,7 @@ import type { Job } from '../model/job.js';
 import type { Waiver } from '../model/waivers.js';
 import { cutListGroups, compareMarks, totals } from '../renderings/cut-list.js';
 import { panelSchedule, type ScheduledPanel } from '../renderings/panel-schedule.js';
+import { sourceOfPart } from '../renderings/part-source.js';
 import { jobName, isReadWhole } from '../renderings/rendered-job.js';
 import { catalogueEntries, stockOffers, type StockOffer } from '../renderings/stock-offers.js';
 import { boardPrice } from '../renderings/stock-tasks.js';
@@ -17,7 +18,7 @@ import type { JobModel, ModelFigure, ModelFinding, ModelPanel, ModelPart, ModelS
 
 /** Where the rows of a model come from: collection and key of the row → its place in the text. */
 export type ModelPlaces = ReadonlyMap<string, Span>;
-export const placeKey = (what: 'job' | 'given' | 'catalogue' | 'finding' | 'waiver' | 'panel', key: string): string => `${what} ${key}`;
+export const placeKey = (what: 'job' | 'given' | 'catalogue' | 'finding' | 'waiver' | 'panel' | 'part', key: string): string => `${what} ${key}`;
 
 export interface ExportedModel {
     readonly model: JobModel;
@@ -44,6 +45,8 @@ export function exportJob({ job, results, facts, ruleSets }: Pick<JobAnalysis, '
     for (const [path, , at] of catalogue) places.set(placeKey('catalogue', path), at);
     const panels = panelSchedule({ job, results }).map(panel => ({ panel: exportPanel(panel), at: panel.at }));
     for (const { panel, at } of panels) if (at) places.set(placeKey('panel', panel.mark), at);
+    const parts = keyed(results.parts.map(part => ({ row: exportPart(part), at: sourceOfPart(part, job) })), ({ row }) => row.mark, ({ row }) => row);
+    for (const [mark, { at }] of parts) if (at) places.set(placeKey('part', mark), at);
     const behind = new Map<string, ReportedFinding>();
     const found = keyed(findings.map(finding => ({ finding, row: exportFinding(finding, job) })), ({ row }) => `${row.rule} on ${row.about}`, ({ row }) => row);
     for (const [key, { finding }] of found) { places.set(placeKey('finding', key), finding.at); behind.set(key, finding); }
@@ -60,7 +63,7 @@ export function exportJob({ job, results, facts, ruleSets }: Pick<JobAnalysis, '
             given: record(given), catalogue: record(catalogue),
             computed: record(facts.under().filter(({ path }) => !isToldByPanels.test(path)).map(one => [one.path, { title: one.title, value: exportFigure(one.value) }] as const)),
             panels: panels.map(({ panel }) => panel).sort((a, b) => compareMarks(a.mark, b.mark)),
-            parts: keyed(results.parts.map(exportPart), ({ mark }) => mark, part => part).map(([mark, part]) => ({ ...part, mark })).sort((a, b) => compareMarks(a.mark, b.mark)),
+            parts: parts.map(([mark, { row }]) => ({ ...row, mark })).sort((a, b) => compareMarks(a.mark, b.mark)),
             stock: exportStock(results.parts, stockOffers(job)), findings: found.map(([key, { row }]) => ({ key, ...row })).sort(byKey), waivers: waivers.map(([key, { row }]) => ({ key, ...row })).sort(byKey),
         },
         places, findings: behind,

@@ -3,6 +3,7 @@ import { JudgedJob } from '../analysis/judged-job.js';
 import type { ReportedFinding } from '../core/finding.js';
 import { spanContains } from '../core/span.js';
 import type { LoweredFile } from '../model/file.js';
+import { writtenUnit } from '../model/job.js';
 import type { ProjectSettings } from '../settings/settings.js';
 import type { CalendarDate } from '../vocabulary/values.js';
 import { exportJob, type ExportedModel } from './export-job.js';
@@ -32,7 +33,10 @@ export function jobModels(lowered: LoweredFile, options: ModelOptions = {}): rea
     let inOwn: readonly JudgedFile[] | undefined;
     return inInch.map(({ analysis, findings }, i): ModelOfJob => {
         const exported = exportJob(analysis, findings, options.today);
-        const own = (): JudgedFile => (inOwn ??= judged(lowered, options))[i] ?? { analysis, findings };
+        const here = { analysis, findings };
+        // Most jobs are written in inches: what was analysed for the model is then what the job says itself.
+        const isInInches = (options.settings?.units?.value ?? writtenUnit(analysis.job.block)) === 'in';
+        const own = (): JudgedFile => isInInches ? here : (inOwn ??= judged(lowered, options))[i] ?? here;
         return { ...exported, own: () => own().analysis, messageOf: key => { const at = findings.findIndex(finding => finding === exported.findings.get(key)); return own().findings[at]?.message; } };
     });
 }

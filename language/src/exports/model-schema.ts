@@ -38,7 +38,10 @@ const panelSchema = z.object({
 const partSchema = z.object({
     mark: z.string(), part: z.string(), count: z.int().check(z.positive()), stock: z.optional(z.string()), nominal: z.optional(z.string()),
     section: z.object({ thickness: lengthSchema, width: lengthSchema }), length: lengthSchema, allowance: z.optional(lengthSchema),
-    endsDegrees: z.object({ left: z.number(), right: z.number(), across: z.optional(z.literal('face')) }),
+    endsDegrees: z.object({
+        left: z.number(), right: z.number(),
+        across: z.optional(z.literal('face')).register(z.globalRegistry, { description: 'A mitre: the cuts run slanting over the wide face and square through the thickness.' }),
+    }).register(z.globalRegistry, { description: 'Angles of the ends away from a square cut: 0 is square. Left is the end that lies left when the mark is read.' }),
     notches: z.array(z.object({
         side: z.enum(['top', 'bottom', 'front', 'back']), measuredFrom: z.enum(['head', 'left end']), from: lengthSchema, length: lengthSchema, depth: lengthSchema, toward: z.optional(z.enum(walls)), clears: z.string(),
     })),

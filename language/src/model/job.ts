@@ -46,7 +46,7 @@ export interface HotroomFile {
  * Sorts the blocks of a job by kind.
  * @param unit to answer in; without it the one the job is written in
  */
-export function toJob(block: Block<'job'>, waivers: readonly Waiver[] = [], unit: LengthUnit = unitOf(block)): Job {
+export function toJob(block: Block<'job'>, waivers: readonly Waiver[] = [], unit: LengthUnit = writtenUnit(block)): Job {
     const all = <K extends Block['kind']>(kind: K): readonly Block<K>[] => block.children.filter(child => isKind(child, kind));
     const one = <K extends Block['kind']>(kind: K): Block<K> | undefined => all(kind)[0];
     const site = one('site');
@@ -65,7 +65,7 @@ export function toJob(block: Block<'job'>, waivers: readonly Waiver[] = [], unit
 }
 
 /** The unit of the room's width, else of the first length in the job; inches when there is none. */
-function unitOf(job: Block): LengthUnit {
+export function writtenUnit(job: Block): LengthUnit {
     const units: readonly LengthUnit[] = ['in', 'ft_in', 'ft', 'mm', 'cm', 'm'];
     const isUnit = (unit: string | undefined): unit is LengthUnit => units.includes(unit as LengthUnit);
     const room = job.children.find(child => isKind(child, 'room'));

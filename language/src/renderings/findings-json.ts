@@ -3,8 +3,10 @@ import type { Citation } from '../core/citation.js';
 import { showCitation } from '../core/citation.js';
 import type { Figure, ReportedFinding } from '../core/finding.js';
 import { showLength } from '../core/show.js';
-import type { Span } from '../core/span.js';
+import { spanContains, type Span } from '../core/span.js';
+import type { Job } from '../model/job.js';
 import { countSeverities, type Places } from './findings-text.js';
+import { jobName } from './rendered-job.js';
 import { severityChanges, waiversInForce } from './standing.js';
 
 const index = z.int().check(z.nonnegative());
@@ -28,7 +30,7 @@ const findingsSchema = z.object({
     files: z.array(z.string()),
     counts: z.object({ error: index, warning: index, info: index, hint: index }),
     findings: z.array(z.object({
-        rule: z.string(), severity: severitySchema, message: z.string(), at: placeSchema,
+        rule: z.string(), severity: severitySchema, message: z.string(), at: placeSchema, job: z.optional(z.string()),
         source: z.optional(sourceSchema), measured: z.optional(figureSchema), required: z.optional(figureSchema), subject: z.optional(z.string()),
         waived: z.optional(z.object({ because: z.string(), by: z.string(), until: z.string(), at: placeSchema })),
         changed: z.optional(z.object({ from: severitySchema, to: chosenSchema, at: placeSchema })),
@@ -48,9 +50,9 @@ export const findingsJsonSchema = (): object => z.toJSONSchema(findingsSchema);
 
 /**
  * @param files names of the files that were checked, findings or not
- * @param under names of the settings files that hold for them, and what those turned off
+ * @param under names of the settings files that hold for them, what those turned off, and the jobs the findings may be of
  */
-export function findingsExport(findings: readonly ReportedFinding[], files: readonly string[], places: Places, under: { readonly settings?: readonly string[]; readonly leftOut?: readonly ReportedFinding[] } = {}): FindingsExport {
+export function findingsExport(findings: readonly ReportedFinding[], files: readonly string[], places: Places, under: { readonly settings?: readonly string[]; readonly leftOut?: readonly ReportedFinding[]; readonly jobs?: readonly Job[] } = {}): FindingsExport {
     const place = (span: Span): z.infer<typeof placeSchema> => ({ file: places.sources.nameOf(span.uri), start: position(span, 'start'), end: position(span, 'end') });
     const position = (span: Span, which: 'start' | 'end'): z.infer<typeof positionSchema> => {
         const { line, character } = places[which](span) ?? { line: 0, character: 0 };
@@ -59,7 +61,7 @@ export function findingsExport(findings: readonly ReportedFinding[], files: read
     return {
         format: 'hotroom-findings', version: 1, files: [...files], counts: { ...countSeverities(findings) },
         findings: findings.map(({ rule, severity, message, at, citation, measured, required, subject, related = [], fixes = [], waived, changed }) => ({
-            rule, severity, message, at: place(at),
+            rule, severity, message, at: place(at), ...jobAt(at, under.jobs ?? []),
             ...(citation && { source: exportCitation(citation) }), ...(measured && { measured: exportFigure(measured) }), ...(required && { required: exportFigure(required) }),
             ...(subject !== undefined && { subject }),
             ...(waived && { waived: { because: waived.because, by: waived.by, until: waived.until, at: place(waived.at) } }),
@@ -71,6 +73,13 @@ export function findingsExport(findings: readonly ReportedFinding[], files: read
         changedSeverities: severityChanges([...findings, ...under.leftOut ?? []]).map(({ rule, from, to, at, count }) => ({ rule, from, to, at: place(at), findings: count })),
         settings: [...under.settings ?? []],
     };
+}
+
+/** The job or variant a place lies in, the innermost. */
+function jobAt(at: Span, jobs: readonly Job[]): { readonly job?: string } {
+    const size = ({ block: { span } }: Job): number => span.end - span.start;
+    const [own] = jobs.filter(({ block }) => spanContains(block.span, at)).sort((a, b) => size(a) - size(b));
+    return own ? { job: jobName(own) } : {};
 }
 
 function exportFigure(figure: Figure): z.infer<typeof figureSchema> {

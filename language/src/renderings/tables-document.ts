@@ -7,18 +7,24 @@ export interface TableColumn {
     readonly align: 'start' | 'end';
     /** Sentences rather than figures: where room is scarce they stand below their row. */
     readonly isProse?: true;
+    /** In a document that compares: whose text the cells of the column lead to. */
+    readonly side?: 'before' | 'now';
 }
 
 /** What a cell shows, already rounded and written out; `sort` orders cells whose text does not sort as it should. */
 export interface TableCell {
     readonly text: string;
     readonly sort?: number;
+    /** The place its column's side leads to, as people read it: `birch.hotroom:42`. */
+    readonly place?: string;
 }
 
 /** A row has one cell for each column. `at` is the text of the job that made it. */
 export interface TableRow {
     readonly cells: readonly TableCell[];
     readonly at?: Span;
+    /** In a document that compares: the text of the earlier side. */
+    readonly before?: Span;
 }
 
 export interface Table {

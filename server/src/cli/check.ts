@@ -55,7 +55,7 @@ function print(findings: readonly ReportedFinding[], { files, sources, remarks, 
     const leftOut = files.flatMap(({ analysis }) => analysis.leftOut);
     for (const remark of remarks) console.stderr.write(`hotroom: ${remark}\n`);
     switch (format) {
-        case 'json': console.stdout.write(`${JSON.stringify(findingsExport(findings, names, places, { settings, leftOut }), undefined, 2)}\n`); return;
+        case 'json': console.stdout.write(`${JSON.stringify(findingsExport(findings, names, places, { settings, leftOut, jobs: files.flatMap(({ analysis }) => analysis.file.jobs) }), undefined, 2)}\n`); return;
         case 'sarif': console.stdout.write(`${JSON.stringify(sarifLog(findings, names, places, { version }, leftOut), undefined, 2)}\n`); return;
         default: {
             const [width, paint] = [widthOf(console.stdout), paintFor(console)];
