@@ -2,8 +2,8 @@ import { existsSync, realpathSync, statSync } from 'node:fs';
 import path from 'node:path';
 import type { SideJob } from '../../../language/src/compare/compare-jobs.js';
 import { Places } from '../../../language/src/renderings/findings-text.js';
-import { findRevision, isRevisionName, mergeBase, readRevision, repositoryTop, type Revision } from '../git/revision.js';
-import { RevisionWorkspace } from '../git/revision-workspace.js';
+import { findRevision, isRevisionName, mergeBase, readRevision, repositoryTop, type Contents, type Revision } from '../git/revision.js';
+import { RevisionWorkspace, type RevisionOptions } from '../git/revision-workspace.js';
 import { GitFailure } from '../git/run-git.js';
 import type { ParsedArguments } from './arguments.js';
 import type { Console } from './console.js';
@@ -95,20 +95,23 @@ async function asked<T>(what: string, ask: () => Promise<T>): Promise<T> {
     }
 }
 
-/** @param other the other side: a folder is read with the root its revision has */
-export async function loadSide(side: WantedSide, other: WantedSide, args: ParsedArguments, console: Console): Promise<LoadedSide> {
-    return side.kind === 'disk' ? loadDisk(side, other, args, console) : loadRevision(side, args, console);
+/** Both sides. What two revisions have in common is read and analysed once. */
+export async function loadSides(before: WantedSide, after: WantedSide, args: ParsedArguments, console: Console): Promise<readonly [LoadedSide, LoadedSide]> {
+    const reading = new RevisionReading(args, console);
+    const load = (side: WantedSide, other: WantedSide): Promise<LoadedSide> => side.kind === 'disk' ? loadDisk(side, other, args, console) : reading.load(side);
+    return [await load(before, after), await load(after, before)];
 }
 
+/** @param other the other side: a folder is read with the root its revision has */
 async function loadDisk(side: WantedSide & { readonly kind: 'disk' }, other: WantedSide, args: ParsedArguments, console: Console): Promise<LoadedSide> {
     const { cwd } = console;
     const root = args.value('root') ?? (other.kind === 'revision' ? await asked('the repository', () => repositoryTop(realpathSync(cwd))) : undefined);
-    const workspace = await openWorkspace(findFiles([side.path], cwd, root), cwd, { settings: new SettingsFiles(args, cwd), today: todayOf(args, console) });
+    const files = findFiles([side.path], cwd, root);
+    const workspace = await openWorkspace(files, cwd, { settings: new SettingsFiles(args, cwd), today: todayOf(args, console) });
     for (const remark of workspace.remarks) console.stderr.write(`hotroom: ${remark}\n`);
     const places = new Places(workspace.sources);
     const base = realpathSync(path.resolve(cwd, side.path));
     const isFolder = statSync(base).isDirectory();
-    const files = findFiles([side.path], cwd, root);
     return {
         label: side.path,
         jobs: workspace.files.flatMap((file, i) => {
@@ -119,24 +122,38 @@ async function loadDisk(side: WantedSide & { readonly kind: 'disk' }, other: Wan
     };
 }
 
-async function loadRevision(side: WantedSide & { readonly kind: 'revision' }, args: ParsedArguments, console: Console): Promise<LoadedSide> {
-    const cwd = realpathSync(console.cwd);
-    const name = side.isMergeBaseWith === undefined ? side.name : `${side.name}...${side.isMergeBaseWith}`;
-    const revision: Revision = await asked(name, async () => findRevision(side.isMergeBaseWith === undefined ? side.name : await mergeBase(side.name, side.isMergeBaseWith, cwd), cwd));
-    const files = await asked(name, () => readRevision(revision));
-    const own = args.value('settings') === undefined ? undefined : new SettingsFiles(args, console.cwd);
-    const workspace = new RevisionWorkspace(files, side.name, {
-        today: todayOf(args, console), textOf: (bytes, file) => textOfBytes(bytes, file).text, tooDeep: file => unreadable(`Cannot read ${shown(file)}: it is nested too deeply.`),
-        ...(own ? { settingsOf: file => own.of(path.join(revision.top, file), revision.top) } : args.flag('no-settings') === true ? { settingsOf: () => undefined } : {}),
-    });
-    const places = new Places(workspace.sources);
-    const isWanted = (file: string): boolean => file.endsWith('.hotroom') && (side.paths.length === 0 || side.paths.some(one => file === one || file.startsWith(`${one}/`)));
-    const [only] = side.paths;
-    // Of one folder or file the rest of the path says nothing; the other side may have it elsewhere.
-    const shortened = (file: string): string => side.paths.length !== 1 || only === undefined ? file : file === only ? path.posix.basename(file) : file.slice(only.length + 1);
-    const opened = await workspace.models([...files.keys()].filter(file => isWanted(file) && !file.split('/').includes('node_modules') && !file.split('/').slice(0, -1).some(word => word.startsWith('.'))).sort());
-    return {
-        label: side.paths.length === 0 ? name : `${name}:${side.paths.join(', ')}`,
-        jobs: opened.flatMap(({ path: file, models }) => models.map((model): SideJob => ({ file: shortened(file), model, showPlace: span => places.showLine(span) }))),
-    };
+class RevisionReading {
+    private readonly cwd: string;
+    private readonly contents: Contents = new Map();
+    private readonly options: RevisionOptions;
+    private before: RevisionWorkspace | undefined;
+    private top: string | undefined;
+
+    constructor(args: ParsedArguments, console: Console) {
+        this.cwd = realpathSync(console.cwd);
+        const own = args.value('settings') === undefined ? undefined : new SettingsFiles(args, console.cwd);
+        this.options = {
+            today: todayOf(args, console), textOf: (bytes, file) => textOfBytes(bytes, file).text, tooDeep: file => unreadable(`Cannot read ${shown(file)}: it is nested too deeply.`),
+            ...(own ? { settingsOf: file => own.of(path.join(this.top ?? this.cwd, file), this.top ?? this.cwd) } : args.flag('no-settings') === true ? { settingsOf: () => undefined } : {}),
+        };
+    }
+
+    async load(side: WantedSide & { readonly kind: 'revision' }): Promise<LoadedSide> {
+        const name = side.isMergeBaseWith === undefined ? side.name : `${side.name}...${side.isMergeBaseWith}`;
+        const revision: Revision = await asked(name, async () => findRevision(side.isMergeBaseWith === undefined ? side.name : await mergeBase(side.name, side.isMergeBaseWith, this.cwd), this.cwd));
+        this.top = revision.top;
+        const files = await asked(name, () => readRevision(revision, this.contents));
+        const workspace = new RevisionWorkspace(files, side.name, this.options);
+        const places = new Places(workspace.sources);
+        const isWanted = (file: string): boolean => file.endsWith('.hotroom') && (side.paths.length === 0 || side.paths.some(one => file === one || file.startsWith(`${one}/`)));
+        const [only] = side.paths;
+        // Of one folder or file the rest of the path says nothing; the other side may have it elsewhere.
+        const shortened = (file: string): string => side.paths.length !== 1 || only === undefined ? file : file === only ? path.posix.basename(file) : file.slice(only.length + 1);
+        const opened = await workspace.models([...files.keys()].filter(file => isWanted(file) && !file.split('/').includes('node_modules') && !file.split('/').slice(0, -1).some(word => word.startsWith('.'))).sort(), this.before);
+        this.before = workspace;
+        return {
+            label: side.paths.length === 0 ? name : `${name}:${side.paths.join(', ')}`,
+            jobs: opened.flatMap(({ path: file, models }) => models.map((model): SideJob => ({ file: shortened(file), model, showPlace: span => places.showLine(span) }))),
+        };
+    }
 }

@@ -2,7 +2,7 @@ import { compareJobs, hasChanged, type ComparedJob } from '../../../language/src
 import { comparisonExport } from '../../../language/src/compare/comparison-json.js';
 import { comparisonMarkdown, comparisonText } from '../../../language/src/compare/comparison-report.js';
 import type { Command } from './command.js';
-import { loadSide, wantedSides } from './compared-sides.js';
+import { loadSides, wantedSides } from './compared-sides.js';
 import { widthOf } from './console.js';
 import { exitCodes, usageFailure } from './exit-codes.js';
 import { rootOption } from './fail-on.js';
@@ -24,7 +24,7 @@ export const diff: Command = {
     examples: ['hotroom diff old.hotroom new.hotroom', 'hotroom diff main..HEAD -- jobs', 'hotroom diff main jobs --format markdown'],
     async run(args, console) {
         const [before, after] = await wantedSides(args.files, console.cwd);
-        const [old, now] = [await loadSide(before, after, args, console), await loadSide(after, before, args, console)];
+        const [old, now] = await loadSides(before, after, args, console);
         if (old.jobs.length === 0 && now.jobs.length === 0) throw usageFailure('There is no job on either side.');
         const jobs = compareJobs(old.jobs, now.jobs);
         const sides = { before: old.label, after: now.label };

@@ -43,7 +43,7 @@ export interface Workspace {
 /** Under what files are analysed. */
 export interface Circumstances { readonly settings: SettingsFiles; readonly today: CalendarDate }
 
-/** Reads the files and all they use, each root with services of its own, and analyses them. */
+/** Reads the files and all they use, each root with services of its own. They are analysed when somebody asks for what is in them. */
 export async function openWorkspace(files: readonly JobFile[], cwd: string, circumstances: Circumstances): Promise<Workspace> {
     const realCwd = realpathSync(cwd);
     const texts = new Map<string, string>();
@@ -69,10 +69,10 @@ export async function openWorkspace(files: readonly JobFile[], cwd: string, circ
         names.set(file.uri, name);
         texts.set(file.uri, file.text);
     }
-    const houseRules = new Set([...checked.values(), ...used].flatMap(({ analysis }) => analysis.file.rules.flatMap(({ name }) => name?.value ?? [])));
+    const houseRules = (): ReadonlySet<string> => new Set([...checked.values(), ...used].flatMap(({ analysis }) => analysis.file.rules.flatMap(({ name }) => name?.value ?? [])));
     return {
         files: files.flatMap(file => checked.get(file.path) ?? []), used, remarks: [...remarks, ...settings.remarks],
-        settings: settings.all.map(({ name }) => name), settingsFindings: settings.findings(houseRules),
+        settings: settings.all.map(({ name }) => name), get settingsFindings() { return settings.findings(houseRules()); },
         sources: { textOf: uri => texts.get(uri), nameOf: uri => names.get(uri) ?? uri },
     };
 }
@@ -134,14 +134,21 @@ class RootFolder {
     }
 
     check(document: LangiumDocument): CheckedFile {
+        const analyzeOther = (other: LangiumDocument): Analysis => this.analyze(other);
         const uri = document.uri.toString();
-        const analysis = this.analyze(document);
-        const dependencies = this.shared.workspace.Imports.dependencies(document);
-        const others = this.documents().filter(other => dependencies.has(other.uri.toString()));
+        // Settings are read at once: what is wrong with them is told whatever is asked.
+        const options = this.optionsFor(document);
+        // Asked for when somebody looks: a comparison wants the models alone.
+        const analysis = (): Analysis => this.analyze(document);
+        const others = (): readonly LangiumDocument[] => {
+            const dependencies = this.shared.workspace.Imports.dependencies(document);
+            return this.documents().filter(other => dependencies.has(other.uri.toString()));
+        };
         return {
-            name: this.names.get(uri) ?? uri, uri, root: this.root, analysis,
-            catalogues: [...analysis.file.catalogues, ...others.flatMap(other => this.analyze(other).file.catalogues)],
-            models: () => jobModels(lowerFile(document, this.hotroom), this.optionsFor(document)),
+            name: this.names.get(uri) ?? uri, uri, root: this.root,
+            get analysis() { return analysis(); },
+            get catalogues() { return [...analysis().file.catalogues, ...others().flatMap(other => analyzeOther(other).file.catalogues)]; },
+            models: () => jobModels(lowerFile(document, this.hotroom), options),
         };
     }
 

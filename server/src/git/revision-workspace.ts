@@ -20,11 +20,21 @@ export interface RevisionOptions {
 
 const root = '/top';
 const uriOf = (path: string): URI => URI.from({ scheme: 'revision', path: `${root}/${path}` });
+const pathOf = (uri: string): string => URI.parse(uri).path.slice(root.length + 1);
+
+/** Paths of the settings that may hold for a file, the nearest first. */
+function settingsPaths(path: string): readonly string[] {
+    const folders = path.split('/').slice(0, -1);
+    return [...folders.keys(), folders.length].reverse().map(count => [...folders.slice(0, count), settingsFileName].join('/'));
+}
+
+/** One file with its jobs, and every path they hang on, there or not. */
+export interface OpenedFile { readonly path: string; readonly models: readonly ModelOfJob[]; readonly reaches: readonly string[] }
 
 /** Job files of a revision with the catalogues and settings they had, in memory; the files of the folder are not touched. */
 export class RevisionWorkspace {
     private readonly services = createHotroomServices();
-    private readonly texts = new Map<string, string>();
+    private readonly opened = new Map<string, OpenedFile>();
     private readonly settings = new Map<string, SettingsFile | undefined>();
 
     /**
@@ -36,27 +46,49 @@ export class RevisionWorkspace {
     }
 
     readonly sources: FindingSources = {
-        textOf: uri => this.texts.get(uri),
-        nameOf: uri => this.shownName(URI.parse(uri).path.slice(root.length + 1)),
+        textOf: uri => this.textAt(uri),
+        nameOf: uri => this.shownName(pathOf(uri)),
     };
 
-    /** Models of the jobs of some files, with all those files use. */
-    async models(paths: readonly string[]): Promise<readonly { readonly path: string; readonly models: readonly ModelOfJob[] }[]> {
+    /** Where a file of the revision lies in its repository. */
+    readonly pathOf = pathOf;
+
+    /**
+     * Models of the jobs of some files, with all those files use.
+     * @param like another revision whose models are taken where a file, all it uses and its settings are the same there
+     */
+    async models(paths: readonly string[], like?: RevisionWorkspace): Promise<readonly OpenedFile[]> {
         const { DocumentBuilder, Imports, LangiumDocuments } = this.services.shared.workspace;
-        const asked = paths.map(path => ({ path, document: this.add(path) }));
+        const found = new Map(paths.flatMap(path => { const same = like?.opened.get(path); return like && same && this.holdsSame(same, like) ? [[path, same] as const] : []; }));
+        const asked = paths.filter(path => !found.has(path)).map(path => ({ path, document: this.document(path) }));
         const queue = asked.map(({ document }) => document);
         for (let document = queue.shift(); document; document = queue.shift()) {
             for (const { target } of Imports.uses(document)) {
                 if (target.kind !== 'file' || LangiumDocuments.hasDocument(target.uri)) continue;
-                const path = target.uri.path.slice(root.length + 1);
-                if (this.files.has(path)) queue.push(this.add(path));
+                const path = pathOf(target.uri.toString());
+                if (this.files.has(path)) queue.push(this.document(path));
             }
         }
         await DocumentBuilder.build([...LangiumDocuments.all]);
-        return asked.map(({ path, document }) => {
+        for (const { path, document } of asked) {
             const settings = this.options.settingsOf ? this.options.settingsOf(path) : this.settingsOf(path);
-            return { path, models: jobModels(lowerFile(document, this.services.hotroom), { today: this.options.today, ...(settings && { settings }) }) };
-        });
+            found.set(path, {
+                path, models: jobModels(lowerFile(document, this.services.hotroom), { today: this.options.today, ...(settings && { settings }) }),
+                reaches: [path, ...[...Imports.dependencies(document)].map(pathOf), ...settingsPaths(path)],
+            });
+        }
+        const all = paths.flatMap(path => found.get(path) ?? []);
+        for (const one of all) this.opened.set(one.path, one);
+        return all;
+    }
+
+    /** Whether everything a file's models hang on is the same here. Contents that are the same are the same array: they are read once. */
+    private holdsSame({ reaches }: OpenedFile, like: RevisionWorkspace): boolean {
+        return this.options === like.options && reaches.every(path => this.files.get(path) === like.files.get(path));
+    }
+
+    private document(path: string): LangiumDocument {
+        return this.services.shared.workspace.LangiumDocuments.getDocument(uriOf(path)) ?? this.add(path);
     }
 
     private add(path: string): LangiumDocument {
@@ -71,24 +103,22 @@ export class RevisionWorkspace {
             throw error instanceof RangeError ? this.options.tooDeep(this.shownName(path)) : error;
         }
         LangiumDocuments.addDocument(document);
-        this.texts.set(uri.toString(), text);
         return document;
     }
 
     /** What holds for a file: the settings files above it, the nearest first. */
     private settingsOf(path: string): ProjectSettings | undefined {
-        const folders = path.split('/').slice(0, -1);
-        return resolveSettings([...folders.keys(), folders.length].reverse().flatMap((count): SettingsAbove[] => {
-            const file = this.settingsIn(folders.slice(0, count).join('/'));
-            return file ? [{ file, path: path.split('/').slice(count).join('/') }] : [];
+        return resolveSettings(settingsPaths(path).flatMap((one): SettingsAbove[] => {
+            const file = this.settingsAt(one);
+            return file ? [{ file, path: path.slice(one.length - settingsFileName.length) }] : [];
         }));
     }
-    private settingsIn(folder: string): SettingsFile | undefined {
-        const path = folder === '' ? settingsFileName : `${folder}/${settingsFileName}`;
+    private settingsAt(path: string): SettingsFile | undefined {
         if (!this.settings.has(path)) this.settings.set(path, this.files.has(path) ? readSettings(this.text(path), uriOf(path).toString()) : undefined);
         return this.settings.get(path);
     }
 
+    private textAt(uri: string): string | undefined { const path = pathOf(uri); return this.files.has(path) ? this.text(path) : undefined; }
     private text(path: string): string { return this.options.textOf(this.files.get(path) ?? new Uint8Array(), this.shownName(path)); }
     private shownName(path: string): string { return `${this.name}:${path}`; }
 }

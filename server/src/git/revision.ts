@@ -53,28 +53,35 @@ function objectName(answer: Buffer): string {
 /** Job files are a page of text; more is something else. */
 const mostBytes = 8_000_000;
 
+/** Contents of files by the number git gives them: the same contents are read once, and are the same array. */
+export type Contents = Map<string, Uint8Array>;
+
 /**
  * Job files and settings files of a revision, by their path from the top of the repository. Links, submodules and names that lead out of a folder are left
  * out. Nothing is checked out: the contents are read as they are stored.
+ * @param contents what is known of other revisions of the repository; what is read is added
  */
-export async function readRevision({ tree, top }: Revision): Promise<ReadonlyMap<string, Uint8Array>> {
+export async function readRevision({ tree, top }: Revision, contents: Contents = new Map()): Promise<ReadonlyMap<string, Uint8Array>> {
     const listed = (await runGit(['ls-tree', '-r', '-z', '-l', '--full-tree', tree], top)).toString('utf8').split('\0');
     const files = listed.flatMap(line => {
         const [, mode = '', object = '', size = '', path = ''] = /^(\d+) blob ([0-9a-f]+) +(\d+)\t([^]*)$/.exec(line) ?? [];
         return (mode === '100644' || mode === '100755') && isOrdinaryPath(path) && Number(size) <= mostBytes ? [{ object, path }] : [];
     });
-    if (files.length === 0) return new Map();
-    const answer = await runGit(['cat-file', '--batch'], top, files.map(({ object }) => `${object}\n`).join(''));
-    const found = new Map<string, Uint8Array>();
+    await readContents([...new Set(files.map(({ object }) => object))].filter(object => !contents.has(object)), top, contents);
+    return new Map(files.flatMap(({ object, path }) => { const bytes = contents.get(object); return bytes ? [[path, bytes] as const] : []; }));
+}
+
+async function readContents(objects: readonly string[], top: string, contents: Contents): Promise<void> {
+    if (objects.length === 0) return;
+    const answer = await runGit(['cat-file', '--batch'], top, objects.map(object => `${object}\n`).join(''));
     let at = 0;
-    for (const { path } of files) {
+    for (const object of objects) {
         const end = answer.indexOf(0x0a, at);
         const size = Number(/ blob (\d+)$/.exec(answer.subarray(at, end).toString('latin1'))?.[1]);
         if (end < 0 || !Number.isInteger(size)) throw new GitFailure('failed', 'git did not give the contents of a file.');
-        found.set(path, answer.subarray(end + 1, end + 1 + size));
+        contents.set(object, answer.subarray(end + 1, end + 1 + size));
         at = end + 1 + size + 1;
     }
-    return found;
 }
 
 const isOrdinaryPath = (path: string): boolean => {

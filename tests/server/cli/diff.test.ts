@@ -1,7 +1,10 @@
 import { existsSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { jobCounts } from '../../../language/src/analysis/kept-jobs.js';
 import { readComparison, type ComparisonExport } from '../../../language/src/compare/comparison-json.js';
 import { readModel } from '../../../language/src/exports/model-schema.js';
+import { findRevision, readRevision, type Contents } from '../../../server/src/git/revision.js';
+import { RevisionWorkspace, type OpenedFile } from '../../../server/src/git/revision-workspace.js';
 import { runGit } from '../../../server/src/git/run-git.js';
 import { exampleText } from '../../support/workspace.js';
 import { birchPoint, Folder } from './command-line.js';
@@ -122,6 +125,39 @@ describe('git revisions', () => {
         const { out } = await repository.run(['diff', 'HEAD', 'jobs']);
         expect(out).toContain('HEAD:jobs → jobs');
         expect(out).toContain('(jobs/birch.hotroom:42)');
+    });
+    test('what two revisions have in common is read and analysed once; a changed catalogue is not in common', async () => {
+        const job = (name: string): string => exampleText('birch-point.hotroom').replace('job birch_point', `job ${name}`).replaceAll('"catalogue/', '"../catalogue/');
+        const repository = new ScratchRepository({ 'jobs/one.hotroom': job('one'), 'jobs/two.hotroom': job('two') });
+        repository.change('jobs/birch.hotroom', 'top       37"', 'top       38"');
+        repository.commit('higher');
+        const contents: Contents = new Map();
+        const options = { today: { year: 2026, month: 11, day: 25 }, textOf: (bytes: Uint8Array) => new TextDecoder().decode(bytes), tooDeep: (name: string) => new Error(name) };
+        const open = async (name: string, like?: RevisionWorkspace): Promise<{ readonly workspace: RevisionWorkspace; readonly opened: readonly OpenedFile[] }> => {
+            const files = await readRevision(await findRevision(name, repository.path), contents);
+            const workspace = new RevisionWorkspace(files, name, options);
+            return { workspace, opened: await workspace.models([...files.keys()].filter(file => file.startsWith('jobs/')).sort(), like) };
+        };
+        const old = await open('HEAD~1');
+        const read = contents.size;
+        const now = await open('HEAD', old.workspace);
+        expect(contents.size).toBe(read + 1);
+        expect(now.opened.map(({ path, models }, i) => [path, models === old.opened[i]?.models])).toEqual([['jobs/birch.hotroom', false], ['jobs/one.hotroom', true], ['jobs/two.hotroom', true]]);
+        expect(now.workspace.sources.textOf(now.opened[1]!.models[0]!.places.get('job one')!.uri)).toBe(job('one'));
+        repository.change('catalogue/heaters.hotroom', 'power', 'note "changed below"\n        power');
+        repository.commit('catalogue');
+        const later = await open('HEAD', now.workspace);
+        expect(later.opened.map(({ models }, i) => models === now.opened[i]?.models)).toEqual([false, false, false]);
+        repository.write('hotroom.json', '{ "severities": { "feet-below-stones": "warning" } }');
+        repository.commit('settings');
+        expect((await open('HEAD', later.workspace)).opened.map(({ models }, i) => models === later.opened[i]?.models)).toEqual([false, false, false]);
+    });
+    test('a comparison does not analyse the files for the editor as well', async () => {
+        const folder = birchPoint();
+        folder.write('taller.hotroom', taller(folder.read('birch-point.hotroom')));
+        const before = jobCounts.analysed;
+        await folder.run(['diff', 'birch-point.hotroom', 'taller.hotroom']);
+        expect(jobCounts.analysed).toBe(before);
     });
     test('the catalogue and the settings are those of each revision', async () => {
         const repository = new ScratchRepository();
