@@ -1,4 +1,4 @@
-import { URI, type LangiumDocuments, type TextDocument } from 'langium';
+import { TextDocument, URI, type LangiumDocuments } from 'langium';
 import type { Location, Position, Range, TextEdit } from 'vscode-languageserver';
 import type { Edit } from '../../language/src/core/finding.js';
 import type { Span } from '../../language/src/core/span.js';
@@ -7,6 +7,9 @@ import type { Span } from '../../language/src/core/span.js';
 export const positionIn = (text: TextDocument, offset: number): Position => text.positionAt(offset);
 /** A stretch of one text as lines and characters. Both protocols count UTF-16 units, so nothing is converted but the line. */
 export const rangeIn = (text: TextDocument, start: number, end: number): Range => ({ start: text.positionAt(start), end: text.positionAt(end) });
+
+/** A span in a text that is no document of the server, such as one of a revision. */
+export const rangeOfText = (text: string, { uri, start, end }: Span): Range => rangeIn(TextDocument.create(uri, 'hotroom', 0, text), start, end);
 
 /**
  * The one place where offsets become lines and characters and back. A span may lie in another file than the one asked about.

@@ -29,7 +29,7 @@ test.each([
 });
 
 test('a page names a row, never a file', () => {
-    const message = { type: 'goTo', picture: 1, table: 'cuts', row: 0, moveFocus: true };
+    const message = { type: 'goTo', picture: 1, table: 'cuts', row: 0, side: 'now', moveFocus: true };
     expect(pageMessageSchema.parse({ ...message, uri: 'file:///secret' })).toEqual(message);
     expect(pageMessageSchema.safeParse({ type: 'run', command: 'x' }).success).toBe(false);
 });

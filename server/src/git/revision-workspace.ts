@@ -41,17 +41,21 @@ export class RevisionWorkspace {
      * @param files job and settings files by their path from the top
      * @param name of the revision, which stands before every path
      */
-    constructor(private readonly files: ReadonlyMap<string, Uint8Array>, private readonly name: string, private readonly options: RevisionOptions) {
+    constructor(private readonly files: ReadonlyMap<string, Uint8Array>, private readonly name: string, readonly options: RevisionOptions) {
         this.services.shared.workspace.Imports.roots = [URI.from({ scheme: 'revision', path: root })];
     }
 
     readonly sources: FindingSources = {
-        textOf: uri => this.textAt(uri),
+        textOf: uri => this.textIn(pathOf(uri)),
         nameOf: uri => this.shownName(pathOf(uri)),
     };
 
-    /** Where a file of the revision lies in its repository. */
+    /** Where the file of an address lies in its repository. */
     readonly pathOf = pathOf;
+    /** Text of a file, as its places are counted in. */
+    textIn(path: string): string | undefined { return this.files.has(path) ? this.text(path) : undefined; }
+    has(path: string): boolean { return this.files.has(path); }
+    get paths(): readonly string[] { return [...this.files.keys()]; }
 
     /**
      * Models of the jobs of some files, with all those files use.
@@ -118,7 +122,6 @@ export class RevisionWorkspace {
         return this.settings.get(path);
     }
 
-    private textAt(uri: string): string | undefined { const path = pathOf(uri); return this.files.has(path) ? this.text(path) : undefined; }
     private text(path: string): string { return this.options.textOf(this.files.get(path) ?? new Uint8Array(), this.shownName(path)); }
     private shownName(path: string): string { return `${this.name}:${path}`; }
 }

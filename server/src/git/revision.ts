@@ -37,7 +37,8 @@ export async function mergeBase(a: string, b: string, folder: string): Promise<s
         throw error instanceof GitFailure && error.kind === 'failed' ? new GitFailure('failed', 'they have no commit in common.') : error;
     }));
 }
-async function commitOf(name: string, folder: string): Promise<string> {
+/** The number of a commit. */
+export async function commitOf(name: string, folder: string): Promise<string> {
     if (!isRevisionName(name)) throw new GitFailure('refused', 'it is no name of a revision.');
     return objectName(await runGit(['rev-parse', '--verify', '--quiet', '--end-of-options', `${name}^{commit}`], folder).catch((error: unknown) => {
         throw error instanceof GitFailure && error.kind === 'failed' ? new GitFailure('failed', 'there is no such revision.') : error;
@@ -84,7 +85,8 @@ async function readContents(objects: readonly string[], top: string, contents: C
     }
 }
 
-const isOrdinaryPath = (path: string): boolean => {
+/** Whether a path is one of a job or settings file and leads nowhere else. */
+export const isOrdinaryPath = (path: string): boolean => {
     const words = path.split('/');
     const last = words.at(-1) ?? '';
     return (last.endsWith('.hotroom') || last === settingsFileName) && !/[\\\u0000-\u001f]/.test(path) && words.every(word => word !== '' && word !== '.' && word !== '..' && word.toLowerCase() !== '.git');

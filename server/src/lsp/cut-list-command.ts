@@ -1,5 +1,4 @@
-import { DocumentState, OperationCancelled, URI, type Cancellation, type LangiumDocument } from 'langium';
-import { LSPErrorCodes, ResponseError } from 'vscode-languageserver';
+import { OperationCancelled, URI, type Cancellation, type LangiumDocument } from 'langium';
 import * as z from 'zod/mini';
 import type { Analysis, JobAnalysis } from '../../../language/src/analyze.js';
 import { timeLimit } from '../solver/time-limit.js';
@@ -12,16 +11,15 @@ import { withTextFindings } from '../../../language/src/renderings/job-trace.js'
 import { jobName } from '../../../language/src/renderings/rendered-job.js';
 import { stockOffers } from '../../../language/src/renderings/stock-offers.js';
 import { planTasks, stockTasks, type PlannedStock } from '../../../language/src/renderings/stock-tasks.js';
-import type { TablesDocument } from '../../../language/src/renderings/tables-document.js';
 import type { HotroomServerServices, HotroomServerSharedServices } from '../services.js';
 import type { Progress } from './commands.js';
-import { OpenFiles } from './open-files.js';
-import { relativePath } from './relative-path.js';
+import { toEditor, type EditorTables } from './editor-tables.js';
+import { readyDocument, refused, servicesOf, shownFrom } from './ready-document.js';
 
 const subjectSchema = z.object({ uri: z.string().check(z.minLength(1)), job: z.optional(z.string().check(z.minLength(1))) });
 
-/** The list with lines and characters in place of offsets, as an editor shows it; `stale` when the file has errors now and this is the last list made without. */
-export type CutListAnswer = Record<string, unknown> & { readonly stale?: boolean };
+/** The list as an editor shows it; `stale` when the file has errors now and this is the last list made without. */
+export type CutListAnswer = EditorTables & { readonly stale?: boolean };
 
 /** Past this the quick plan stands: nobody waits longer for a list that is made again at every save. */
 const planLimitMs = 20_000;
@@ -39,9 +37,9 @@ export class CutLists {
      */
     async make(argument: unknown, token: Cancellation.CancellationToken, progress: Progress): Promise<CutListAnswer | null> {
         const subject = subjectSchema.safeParse(argument);
-        if (!subject.success) throw new ResponseError(LSPErrorCodes.RequestFailed, 'A cut list is asked for with the address of a file and, if need be, the name of a job.');
-        const document = await this.document(URI.parse(subject.data.uri), token);
-        const hotroom = this.services.ServiceRegistry.getServices(document.uri) as unknown as HotroomServerServices;
+        if (!subject.success) throw refused('A cut list is asked for with the address of a file and, if need be, the name of a job.');
+        const document = await readyDocument(this.services, URI.parse(subject.data.uri), token);
+        const hotroom = servicesOf(this.services, document);
         const analysis = hotroom.editing.Reader.analysis(document);
         const job = analysis?.jobs.find(candidate => subject.data.job === undefined || jobName(candidate.job) === subject.data.job);
         if (!analysis || !job) return null;
@@ -50,25 +48,10 @@ export class CutLists {
         const last = this.sound.get(key);
         if (hasErrors && last) return { ...last, stale: true };
         const planned = await this.plan(job, token, progress);
-        const list = cutListDocument(withTextFindings(job, analysis), planned, { catalogues: this.catalogues(document, analysis, hotroom), showPlace: ({ uri, start }) => {
-            const at = hotroom.editing.Places.range({ uri, start, end: start }).start;
-            return `${uri === document.uri.toString() ? document.uri.path.split('/').at(-1) ?? uri : relativePath(document.uri, URI.parse(uri))}:${at.line + 1}`;
-        } });
-        const answer = withPlaces(list, hotroom);
+        const list = cutListDocument(withTextFindings(job, analysis), planned, { catalogues: this.catalogues(document, analysis, hotroom), showPlace: shownFrom(document, hotroom.editing.Places) });
+        const answer = toEditor(list, hotroom.editing.Places);
         if (!hasErrors) this.sound.set(key, answer);
         return answer;
-    }
-
-    /** The document in its state after everything typed so far. */
-    private async document(uri: URI, token: Cancellation.CancellationToken): Promise<LangiumDocument> {
-        const { LangiumDocuments, DocumentBuilder, WorkspaceManager } = this.services.workspace;
-        await WorkspaceManager.ready;
-        const { DocumentUpdateHandler } = this.services.lsp;
-        if (!LangiumDocuments.hasDocument(uri) && DocumentUpdateHandler instanceof OpenFiles) await DocumentUpdateHandler.refresh([uri], []);
-        const document = LangiumDocuments.getDocument(uri);
-        if (!document) throw new ResponseError(LSPErrorCodes.RequestFailed, `The file ${uri.path} is not open and cannot be read.`);
-        await DocumentBuilder.waitUntil(DocumentState.Validated, uri, token);
-        return document;
     }
 
     private async plan({ job, results }: JobAnalysis, token: Cancellation.CancellationToken, progress: Progress): Promise<readonly PlannedStock[]> {
@@ -112,7 +95,3 @@ export class CutLists {
 
 const isOfAnotherJob = (at: Span, own: JobAnalysis, { jobs }: Analysis): boolean =>
     jobs.some(other => other !== own && spanContains(other.job.block.span, at));
-
-function withPlaces(list: TablesDocument, { editing: { Places } }: HotroomServerServices): CutListAnswer {
-    return { ...list, tables: list.tables.map(table => ({ ...table, rows: table.rows.map(({ at, ...row }) => ({ ...row, ...(at && { at: Places.location(at) }) })) })) };
-}

@@ -34,7 +34,7 @@ export function startHotroomServer(connection: Connection, shared: HotroomServer
     const commands = shared.lsp.ExecuteCommandHandler;
     connection.onExecuteCommand(async ({ command, arguments: args }, token, progress) => {
         if (!(commands instanceof Commands)) return null;
-        progress.begin('Cut list', 0, undefined, true);
+        progress.begin(commands.titleOf(command), 0, undefined, true);
         try {
             return await commands.executeCommand(command, args ?? [], token, (message, percentage) => { if (percentage === undefined) progress.report(message); else progress.report(percentage, message); }) ?? null;
         } catch (error) {

@@ -9,13 +9,14 @@ export class ServerWorkspace {
     readonly hotroom: HotroomServerServices;
     readonly logged: string[] = [];
 
-    constructor(options: ServerOptions = {}) {
+    /** @param folder what is open; its files are in memory all the same */
+    constructor(options: ServerOptions = {}, private readonly folder = 'memory:/jobs') {
         ({ shared: this.shared, hotroom: this.hotroom } = createServerServices(EmptyFileSystem, { log: line => { this.logged.push(line); }, ...options }));
-        this.shared.workspace.Imports.roots = [URI.parse('memory:/jobs')];
+        this.shared.workspace.Imports.roots = [URI.parse(folder)];
         void this.shared.workspace.ConfigurationProvider.initialized({});
     }
 
-    uri(path: string): string { return `memory:/jobs/${path}`; }
+    uri(path: string): string { return `${this.folder}/${path}`; }
 
     async add(path: string, text: string): Promise<LangiumDocument> {
         const document = this.shared.workspace.LangiumDocumentFactory.fromString(text, URI.parse(this.uri(path)));

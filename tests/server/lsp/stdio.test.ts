@@ -1,3 +1,4 @@
+import { execFileSync } from 'node:child_process';
 import { rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
@@ -39,7 +40,7 @@ describe('a server over its streams', { timeout: 60_000 }, () => {
         const { capabilities, serverInfo } = await server.result;
         expect(serverInfo?.name).toBe('hotroom');
         expect(capabilities).toMatchObject({
-            positionEncoding: 'utf-16', selectionRangeProvider: true, renameProvider: { prepareProvider: true }, executeCommandProvider: { commands: ['hotroom.server.cutList'] },
+            positionEncoding: 'utf-16', selectionRangeProvider: true, renameProvider: { prepareProvider: true }, executeCommandProvider: { commands: ['hotroom.server.cutList', 'hotroom.server.compare', 'hotroom.server.jobs', 'hotroom.server.revisionText'] },
             codeActionProvider: { codeActionKinds: ['quickfix', 'refactor.rewrite', 'refactor.extract', 'refactor.move', 'source.fixAll.hotroom'] }, semanticTokensProvider: { full: { delta: true }, range: true }, documentOnTypeFormattingProvider: { firstTriggerCharacter: '}' },
             workspace: { workspaceFolders: { supported: true, changeNotifications: true } },
         });
@@ -71,6 +72,20 @@ describe('a server over its streams', { timeout: 60_000 }, () => {
         expect(server.logged).toEqual([]);
     }));
 
+    test('a job is compared with the last commit, unsaved text and all, and its old text is handed out', () => served({}, files, async server => {
+        const git = (...words: readonly string[]): string => execFileSync('git', ['-c', 'user.name=Design Office', '-c', 'user.email=office@example.invalid', ...words], { cwd: server.folder, encoding: 'utf8', env: { PATH: process.env['PATH'] ?? '', GIT_CONFIG_GLOBAL: '/dev/null' } });
+        git('init', '-q', '-b', 'main');
+        git('add', '-A');
+        git('commit', '-q', '-m', 'first');
+        const uri = server.uri('birch-point.hotroom');
+        await server.open(uri, standard.replace('top       37"', 'top       38"'));
+        const ask = (command: string, argument: unknown): Promise<unknown> => server.connection.sendRequest(ExecuteCommandRequest.type, { command, arguments: [argument] });
+        const compared = tablesDocumentSchema.parse(await ask('hotroom.server.compare', { uri, job: 'birch_point', with: { kind: 'last-commit' } }));
+        const top = compared.tables.flatMap(({ rows }) => rows).find(({ cells: [cell] }) => cell?.text === 'upper.top');
+        expect(top?.at).toEqual({ uri, range: { start: placeIn(standard, 'top       37"'), end: placeIn(standard, 'top       37"', 13) } });
+        expect(await ask('hotroom.server.revisionText', top?.before?.uri)).toBe(standard);
+        await expect(ask('hotroom.server.compare', { uri, with: { kind: 'revision', name: '--output=x' } })).rejects.toThrow(/^Cannot compare with --output=x: it is no name of a revision\.$/);
+    }));
     test('a cut list, and the last sound one while the file has errors', () => served({}, files, async server => {
         const uri = server.uri('birch-point.hotroom');
         await server.open(uri, standard);
