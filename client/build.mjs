@@ -1,5 +1,5 @@
 /**
- * Bundles the extension, the language server, the command line and the cut-list page into `dist/`.
+ * Bundles the extension, the language server, the command line and the pages into `dist/`.
  *
  * Each bundle is whole, so the packaged extension needs no installed packages. A missing entry is an error: a build that
  * quietly leaves a part out would only be noticed by the person who installs it.
@@ -43,6 +43,8 @@ const bundles = [
     { ...node, entryPoints: ['server/src/solver/highs-worker.ts'], outfile: 'dist/highs-worker.cjs' },
     { ...shared, platform: 'browser', format: 'iife', target: 'es2023', entryPoints: ['client/src/page/cut-list.ts'], outfile: 'dist/page/cut-list.js' },
     { ...shared, entryPoints: ['client/src/page/cut-list.css'], outfile: 'dist/page/cut-list.css' },
+    { ...shared, platform: 'browser', format: 'iife', target: 'es2023', entryPoints: ['client/src/page/comparison.ts'], outfile: 'dist/page/comparison.js' },
+    { ...shared, entryPoints: ['client/src/page/comparison.css'], outfile: 'dist/page/comparison.css' },
 ];
 
 const missing = bundles.flatMap(bundle => bundle.entryPoints).filter(entry => !fs.existsSync(path.join(root, entry)));

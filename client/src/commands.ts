@@ -2,22 +2,26 @@
 import * as vscode from 'vscode';
 import type { LanguageClient } from 'vscode-languageclient/node';
 import { saveCsv } from './csv-files.js';
-import type { CutListPanels } from './cut-list-panel.js';
-import type { CutListRequests } from './cut-list-request.js';
+import { registerComparisons } from './comparison-commands.js';
 import { jobAtLine, jobsInText } from './jobs-in-text.js';
+import { documentOf } from './open-document.js';
+import { cutListKind } from './page-kinds.js';
+import type { Register } from './register.js';
 import { subjectSchema, type Subject } from './tables-document.js';
+import type { TablesPanels } from './tables-panel.js';
+import type { TablesRequests } from './tables-request.js';
 
 export interface CommandParts {
     readonly client: LanguageClient;
     readonly log: vscode.LogOutputChannel;
-    readonly requests: CutListRequests;
-    readonly panels: CutListPanels;
+    readonly requests: TablesRequests;
+    readonly panels: TablesPanels;
 }
 
 /** @returns the registrations; dispose of them to take the commands away. */
 export function registerCommands(parts: CommandParts): vscode.Disposable {
     const { client, log, requests, panels } = parts;
-    const register = (name: string, run: (argument: unknown) => Promise<void> | void): vscode.Disposable =>
+    const register: Register = (name, run) =>
         vscode.commands.registerCommand(name, async (argument: unknown) => {
             try {
                 await run(argument);
@@ -29,7 +33,7 @@ export function registerCommands(parts: CommandParts): vscode.Disposable {
     return vscode.Disposable.from(
         register('hotroom.showCutList', async argument => {
             const subject = await chooseSubject(argument);
-            if (subject) panels.show(subject);
+            if (subject) panels.show({ kind: cutListKind, subject });
         }),
         register('hotroom.saveCutListCsv', async argument => {
             const panel = argument === undefined ? panels.active() : undefined;
@@ -37,19 +41,20 @@ export function registerCommands(parts: CommandParts): vscode.Disposable {
             const subject = await chooseSubject(argument);
             if (subject) await saveWithoutPage(subject, requests);
         }),
-        register('hotroom.cancelCutList', () => requests.cancelAll()),
+        register('hotroom.cancel', () => requests.cancelAll()),
         register('hotroom.restartServer', async () => {
             log.info('The language server is restarted by command.');
             if (client.needsStop()) await client.restart();
             else await client.start();
         }),
         register('hotroom.showLog', () => log.show()),
+        registerComparisons(register, client, panels),
     );
 }
 
-async function saveWithoutPage(subject: Subject, requests: CutListRequests): Promise<void> {
+async function saveWithoutPage(subject: Subject, requests: TablesRequests): Promise<void> {
     const never = new vscode.CancellationTokenSource();
-    const answer = await requests.ask(subject, never.token);
+    const answer = await requests.ask({ kind: cutListKind, subject }, never.token);
     never.dispose();
     switch (answer.kind) {
         case 'document': {
@@ -96,13 +101,6 @@ async function chooseSubject(argument: unknown): Promise<Subject | undefined> {
         { title: 'Cut List and Stock Plan', placeHolder: 'Which job?', matchOnDescription: true },
     );
     return picked ? { uri, job: picked.job.name } : undefined;
-}
-
-/** The editor title button hands over the file's address, a keybinding or the palette nothing. */
-async function documentOf(argument: unknown): Promise<vscode.TextDocument | undefined> {
-    const uri = argument instanceof vscode.Uri ? argument : typeof argument === 'string' ? vscode.Uri.parse(argument, true) : undefined;
-    const document = uri ? await vscode.workspace.openTextDocument(uri) : vscode.window.activeTextEditor?.document;
-    return document?.languageId === 'hotroom' ? document : undefined;
 }
 
 async function showTrouble(message: string): Promise<void> {

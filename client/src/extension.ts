@@ -2,10 +2,13 @@
 import * as vscode from 'vscode';
 import { RevealOutputChannelOn, TransportKind, type NodeModule } from 'vscode-languageclient/node';
 import { registerCommands } from './commands.js';
-import { CutListPanels, cutListViewType } from './cut-list-panel.js';
-import { CutListRequests } from './cut-list-request.js';
+import { documentSelector } from './document-selector.js';
+import { pageKinds } from './page-kinds.js';
+import { RevisionTexts, revisionScheme } from './revision-texts.js';
 import { HotroomClient } from './server-client.js';
 import { showServerStatus } from './server-status.js';
+import { TablesPanels } from './tables-panel.js';
+import { TablesRequests } from './tables-request.js';
 
 let client: HotroomClient | undefined;
 
@@ -18,15 +21,15 @@ export async function activate(context: vscode.ExtensionContext): Promise<void> 
     const started = new HotroomClient('hotroom', 'Hotroom', { run: server, debug: server }, {
         // The server tells of closed files too, without being asked every other second.
         initializationOptions: { pushDiagnostics: true, asksAgain: true },
-        documentSelector: [{ language: 'hotroom' }],
+        documentSelector: documentSelector(),
         outputChannel: log,
         // A log that opens itself takes the keyboard from someone typing; trouble is told by the status item instead.
         revealOutputChannelOn: RevealOutputChannelOn.Never,
         markdown: { isTrusted: { enabledCommands: ['hotroom.showCutList'] }, supportHtml: false },
     });
     client = started;
-    const requests = new CutListRequests(started, log);
-    const panels = new CutListPanels(context.extensionUri, requests);
+    const requests = new TablesRequests(started, log);
+    const panels = new TablesPanels(context.extensionUri, requests);
     // The log is in no list of things to dispose of: requests that end with the window still write to it, and writing to
     // a closed channel is an error of its own. It ends with the extension host.
     context.subscriptions.push(
@@ -34,7 +37,8 @@ export async function activate(context: vscode.ExtensionContext): Promise<void> 
         panels,
         registerCommands({ client: started, log, requests, panels }),
         showServerStatus(started),
-        vscode.window.registerWebviewPanelSerializer(cutListViewType, panels),
+        ...pageKinds.map(({ viewType }) => vscode.window.registerWebviewPanelSerializer(viewType, panels)),
+        vscode.workspace.registerTextDocumentContentProvider(revisionScheme, new RevisionTexts(started)),
     );
     await vscode.commands.executeCommand('setContext', 'hotroom.active', true);
     try {

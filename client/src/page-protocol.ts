@@ -1,5 +1,5 @@
-/** What the extension tells the cut-list page. Types only: the page trusts its own extension and carries no checker. */
-import type { TablesDocument, Subject } from './tables-document.js';
+/** What the extension tells a page of tables. Types only: the page trusts its own extension and carries no checker. */
+import type { ComparisonSubject, Subject, TablesDocument } from './tables-document.js';
 
 /**
  * - `fresh` shows the document as it stands; `edited` is waiting for a save; `stale` is the last list that could be
@@ -8,7 +8,7 @@ import type { TablesDocument, Subject } from './tables-document.js';
 export type PageCondition = 'fresh' | 'edited' | 'stale' | 'working' | 'failed';
 
 export type ToPage =
-    | { readonly type: 'picture'; readonly number: number; readonly document: TablesDocument; readonly subject: Subject }
+    | { readonly type: 'picture'; readonly number: number; readonly document: TablesDocument; readonly subject: Subject | ComparisonSubject }
     | { readonly type: 'condition'; readonly condition: PageCondition; readonly message: string }
     | { readonly type: 'said'; readonly message: string }
     | { readonly type: 'sourceSelected'; readonly picture: number; readonly rows: readonly { readonly table: string; readonly row: number }[] };

@@ -16,15 +16,22 @@ export async function showPlace(place: Place, options: { readonly moveFocus: boo
     editor.revealRange(selection, vscode.TextEditorRevealType.InCenterIfOutsideViewport);
 }
 
+/** Opens the editor's own view of both texts of a comparison, those of the compared file when it has rows on both sides. */
+export async function showTexts(document: TablesDocument, uri: vscode.Uri): Promise<void> {
+    const pairs = document.tables.flatMap(table => table.rows.flatMap(({ at, before }) => at && before && at.uri !== before.uri ? [{ at: vscode.Uri.parse(at.uri, true), before: vscode.Uri.parse(before.uri, true) }] : []));
+    const pair = pairs.find(({ at }) => at.toString() === uri.toString()) ?? pairs[0];
+    if (pair) await vscode.commands.executeCommand('vscode.diff', pair.before, pair.at, document.title);
+}
+
 /** @returns the rows whose source holds the position, the narrowest source only: a whole bench should not light up for one slat. */
 export function rowsAt(document: TablesDocument, uri: vscode.Uri, position: vscode.Position): { table: string; row: number }[] {
-    const holding = document.tables.flatMap(table => table.rows.flatMap((row, index) => {
-        if (!row.at || vscode.Uri.parse(row.at.uri, true).toString() !== uri.toString()) return [];
-        const range = rangeOf(row.at);
+    const holding = document.tables.flatMap(table => table.rows.flatMap((row, index) => [row.at, row.before].flatMap(place => {
+        if (!place || vscode.Uri.parse(place.uri, true).toString() !== uri.toString()) return [];
+        const range = rangeOf(place);
         // Being anywhere on a one-line fact counts: people click beside a value as often as in it.
         const reach = range.isSingleLine ? range.start.line === position.line : range.contains(position);
         return reach ? [{ table: table.id, row: index, lines: range.end.line - range.start.line }] : [];
-    }));
+    })));
     const fewest = Math.min(...holding.map(found => found.lines));
     return holding.filter(found => found.lines === fewest).map(({ table, row }) => ({ table, row }));
 }

@@ -12,9 +12,10 @@ export interface RefreshListener {
 }
 
 /**
+ * @param setting the person's own choice, such as `cutList.refresh`.
  * @param uri the document the list is made from. Saving any Hotroom file counts, for a job may use a catalogue in another.
  */
-export function refreshMoments(uri: vscode.Uri, listener: RefreshListener): vscode.Disposable {
+export function refreshMoments(uri: vscode.Uri, setting: string, listener: RefreshListener): vscode.Disposable {
     let timer: ReturnType<typeof setTimeout> | undefined;
     const soon = (): void => {
         clearTimeout(timer);
@@ -25,21 +26,21 @@ export function refreshMoments(uri: vscode.Uri, listener: RefreshListener): vsco
         new vscode.Disposable(() => clearTimeout(timer)),
         vscode.workspace.onDidChangeTextDocument(event => {
             if (!isOurs(event.document.uri) || event.contentChanges.length === 0) return;
-            if (mode() === 'onType') soon();
+            if (mode(setting) === 'onType') soon();
             else listener.onEdited();
         }),
         vscode.languages.onDidChangeDiagnostics(event => {
-            if (mode() === 'onType' && event.uris.some(isOurs)) soon();
+            if (mode(setting) === 'onType' && event.uris.some(isOurs)) soon();
         }),
         vscode.workspace.onDidSaveTextDocument(document => {
-            if (mode() !== 'off' && document.languageId === 'hotroom') soon();
+            if (mode(setting) !== 'off' && document.languageId === 'hotroom') soon();
         }),
     );
 }
 
-type RefreshMode = 'onType' | 'onSave' | 'off';
+export type RefreshMode = 'onType' | 'onSave' | 'off';
 
-function mode(): RefreshMode {
-    const set = vscode.workspace.getConfiguration('hotroom').get<string>('cutList.refresh');
+export function mode(setting: string): RefreshMode {
+    const set = vscode.workspace.getConfiguration('hotroom').get<string>(setting);
     return set === 'onType' || set === 'off' ? set : 'onSave';
 }

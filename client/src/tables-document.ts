@@ -70,6 +70,7 @@ export const pageMessageSchema = z.discriminatedUnion('type', [
     z.object({ type: z.literal('goTo'), picture: index, table: name, row: index, side: z.enum(['before', 'now']), moveFocus: z.boolean() }),
     z.object({ type: z.literal('saveCsv') }),
     z.object({ type: z.literal('copyMarkdown') }),
+    z.object({ type: z.literal('showTexts') }),
     z.object({ type: z.literal('refresh') }),
     z.object({ type: z.literal('cancel') }),
     z.object({ type: z.literal('showLog') }),

@@ -7,7 +7,7 @@ const { contributes } = manifest;
 const root = new URL('../../', import.meta.url);
 
 test('every command has a category and is registered', () => {
-    const registered = readFileSync(new URL('client/src/commands.ts', root), 'utf8');
+    const registered = ['commands', 'comparison-commands'].map(name => readFileSync(new URL(`client/src/${name}.ts`, root), 'utf8')).join('\n');
     for (const { command, category, title } of contributes.commands) {
         expect(category).toBe('Hotroom');
         expect(title).toMatch(/^[A-Z]/);
@@ -19,6 +19,14 @@ test('every command says when it can run', () => {
     const named = contributes.menus.commandPalette.map(({ command }) => command);
     expect([...named].sort()).toEqual(contributes.commands.map(({ command }) => command).sort());
     for (const { when } of contributes.menus.commandPalette) expect(when).not.toBe('');
+});
+
+test('every menu names commands and submenus that are there', () => {
+    const commands = new Set(contributes.commands.map(({ command }) => command));
+    expect(contributes.menus['hotroom.compare'].map(({ command }) => command).filter(command => !commands.has(command))).toEqual([]);
+    const submenus = contributes.submenus.map(({ id }) => id);
+    expect([...contributes.menus['editor/context'], ...contributes.menus['explorer/context']].map(({ submenu }) => submenu).filter(id => !submenus.includes(id))).toEqual([]);
+    for (const { when } of [...contributes.menus['editor/context'], ...contributes.menus['explorer/context']]) expect(when).toMatch(/hotroom/);
 });
 
 test('one button in the editor title, and no shortcut taken', () => {
@@ -36,7 +44,7 @@ test('every setting has its prefix, a default and a description', () => {
 
 test('works untrusted, wakes late, sends nothing', () => {
     expect(manifest.capabilities.untrustedWorkspaces.supported).toBe(true);
-    expect(manifest.activationEvents).toEqual(['onLanguage:hotroom', 'onWebviewPanel:hotroom.cutList']);
+    expect(manifest.activationEvents).toEqual(['onLanguage:hotroom', 'onWebviewPanel:hotroom.cutList', 'onWebviewPanel:hotroom.comparison']);
 });
 
 test('every file named exists', () => {

@@ -1,4 +1,4 @@
-/** The cut-list page by itself, fed with what an extension could send: data that looks like markup, stale lists, odd tables. */
+/** The pages by themselves, fed with what an extension could send: data that looks like markup, stale lists, odd tables. */
 import assert from 'node:assert/strict';
 import fs from 'node:fs';
 import path from 'node:path';
@@ -23,6 +23,20 @@ const list = {
     csv: [{ fileName: 'cuts.csv', text: '' }],
 };
 
+const sides = [{ id: 'what', label: 'What', align: 'start' }, { id: 'how', label: 'How', align: 'start' }, { id: 'before', label: 'Before', align: 'start', side: 'before' }, { id: 'now', label: 'Now', align: 'start', side: 'now' }];
+const old = line => ({ ...at(line), uri: 'hotroom-revision:/b.hotroom' });
+const change = (what, how, [before, was], [now, is]) => ({
+    cells: [{ text: what }, { text: how }, { text: before, ...(was && { place: `b.hotroom:${was}` }) }, { text: now, ...(is && { place: `b.hotroom:${is}` }) }],
+    ...(was && { before: old(was) }), ...(is && { at: at(is) }),
+});
+const comparison = {
+    title: '<img src=x>: what changed', subtitle: 'the last commit → <b>b</b>', notes: [], cautions: list.cautions, csv: [], markdown: '# b',
+    tables: [
+        { id: 'cut', caption: 'Cut again', columns: sides, rows: [change('part <script>', 'resized', ['length 33 1/4"', 3], ['length 34 1/4"', 4]), change('panel BACK-1', 'gone', ['module', 9], ['', undefined])] },
+        { id: 'drawing', caption: 'Drawing only', columns: sides, rows: [change('upper.top', 'changed', ['37"', 12], ['38"', 12])] },
+    ],
+};
+
 /** Adds the steps. They need `dist/page`. */
 export async function pageSteps(steps) {
     const browser = await launchBrowser();
@@ -32,19 +46,19 @@ export async function pageSteps(steps) {
         const troubles = [];
         page.on('pageerror', error => troubles.push(String(error)));
         const file = name => fs.readFileSync(path.join(root, 'dist/page', name), 'utf8');
-        const open = async (kept = {}) => {
+        const open = async (kept = {}, name = 'cut-list') => {
             await page.goto('about:blank');
-            await page.setContent(`<!DOCTYPE html><html lang="en"><head><title>Cut list</title><style>${file('cut-list.css')}</style></head><body><main id="page"></main></body></html>`);
+            await page.setContent(`<!DOCTYPE html><html lang="en"><head><title>Cut list</title><style>${file(`${name}.css`)}</style></head><body><main id="page"></main></body></html>`);
             await page.evaluate(state => {
                 Object.assign(globalThis, { sent: [], state, acquireVsCodeApi: () => ({ postMessage: m => globalThis.sent.push(m), getState: () => globalThis.state, setState: s => { globalThis.state = s; } }) });
             }, kept);
-            await page.addScriptTag({ content: file('cut-list.js') });
+            await page.addScriptTag({ content: file(`${name}.js`) });
         };
         const tell = message => page.evaluate(data => window.postMessage(data, '*'), message);
         const sent = () => page.evaluate(() => globalThis.sent.splice(0));
         const marks = table => page.locator('section.sheet').nth(table).locator('tbody tr:not([hidden]) th').allInnerTexts();
-        const show = async (number = 1, document = list) => {
-            await tell({ type: 'picture', number, document, subject });
+        const show = async (number = 1, document = list, of = subject) => {
+            await tell({ type: 'picture', number, document, subject: of });
             await tell({ type: 'condition', condition: 'fresh', message: '' });
             await page.locator('body[data-condition="fresh"]').waitFor();
         };
@@ -82,8 +96,8 @@ export async function pageSteps(steps) {
             await page.keyboard.press('Home');
             await page.keyboard.press('Enter');
             assert.deepEqual(await sent(), [
-                { type: 'goTo', picture: 1, table: 'stock', row: 0, moveFocus: true },
-                { type: 'goTo', picture: 1, table: 'cuts', row: 0, moveFocus: true },
+                { type: 'goTo', picture: 1, table: 'stock', row: 0, side: 'now', moveFocus: true },
+                { type: 'goTo', picture: 1, table: 'cuts', row: 0, side: 'now', moveFocus: true },
             ]);
         });
         await steps.step('page: a new list keeps the row that holds the keyboard, by its mark', async () => {
@@ -95,7 +109,7 @@ export async function pageSteps(steps) {
         await steps.step('page: a click shows the source and leaves the keyboard where it is', async () => {
             await sent();
             await page.locator('tbody tr', { hasText: 'FRONT-2' }).click();
-            assert.deepEqual(await sent(), [{ type: 'goTo', picture: 2, table: 'cuts', row: 3, moveFocus: false }]);
+            assert.deepEqual(await sent(), [{ type: 'goTo', picture: 2, table: 'cuts', row: 3, side: 'now', moveFocus: false }]);
         });
         await steps.step('page: a filter without a match says so and is kept', async () => {
             await page.locator('#filter').fill('nothing like it');
@@ -120,6 +134,41 @@ export async function pageSteps(steps) {
             await page.getByRole('button', { name: 'Show Log' }).click();
             assert.deepEqual(await sent(), [{ type: 'showLog' }]);
             assert.equal(await page.getByRole('button', { name: 'Save CSV' }).isDisabled(), true);
+        });
+        const compared = { ...subject, job: 'a', with: { kind: 'last-commit' } };
+        await steps.step('page: a comparison leads to both sides, by key and by mouse', async () => {
+            await open({}, 'comparison');
+            await sent();
+            await show(1, comparison, compared);
+            assert.deepEqual(await page.evaluate(() => globalThis.state), compared);
+            assert.deepEqual(await page.locator('nav.contents button').allInnerTexts(), ['Cut again (2)', 'Drawing only (1)']);
+            await page.getByRole('button', { name: 'Cut again (2)' }).click();
+            await page.keyboard.press('Enter');
+            await page.keyboard.press('Shift+Enter');
+            await page.keyboard.press('ArrowRight'); // the place before
+            await page.keyboard.press('Enter');
+            await page.keyboard.press('ArrowRight'); // the place now
+            await page.keyboard.press('ArrowRight'); // no further
+            await page.keyboard.press('Enter');
+            await page.keyboard.press('ArrowLeft');
+            await page.keyboard.press('ArrowLeft'); // the row
+            await page.keyboard.press('ArrowDown'); // a row that is gone
+            await page.keyboard.press('Enter');
+            const goTo = (row, side, moveFocus = true) => ({ type: 'goTo', picture: 1, table: 'cut', row, side, moveFocus });
+            assert.deepEqual(await sent(), [goTo(0, 'now'), goTo(0, 'before'), goTo(0, 'before'), goTo(0, 'now'), goTo(1, 'before')]);
+            await page.getByRole('button', { name: 'Before: b.hotroom:3', exact: true }).click();
+            await page.getByRole('button', { name: 'Now: b.hotroom:4', exact: true }).click();
+            await page.locator('td', { hasText: '34 1/4"' }).click({ position: { x: 4, y: 4 } });
+            assert.deepEqual(await sent(), [goTo(0, 'before', false), goTo(0, 'now', false), goTo(0, 'now', false)]);
+        });
+        await steps.step('page: a comparison is copied, its texts shown side by side, and what it says never becomes markup', async () => {
+            await page.getByRole('button', { name: 'Copy as Markdown' }).click();
+            await page.getByRole('button', { name: 'Show Texts Side by Side' }).click();
+            assert.deepEqual(await sent(), [{ type: 'copyMarkdown' }, { type: 'showTexts' }]);
+            assert.equal(await page.locator('main img, main script, main b, main i').count(), 0);
+            await show(2, { ...comparison, tables: [], markdown: undefined }, compared);
+            assert.deepEqual([await page.getByRole('button', { name: 'Copy as Markdown' }).isDisabled(), await page.getByRole('button', { name: 'Show Texts Side by Side' }).isDisabled(), await page.locator('nav.contents').isVisible()], [true, true, false]);
+            await page.locator('.nothing', { hasText: 'nothing to compare' }).waitFor();
         });
         await steps.step('page: no script error', () => assert.deepEqual(troubles, []));
     } finally {

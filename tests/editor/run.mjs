@@ -1,6 +1,6 @@
 /**
  * The packaged extension in a real editor, used as a person would: a mistake is seen and mended, the cut list is read,
- * walked with the keyboard and saved. The last line printed is `N passed, N failed`.
+ * walked with the keyboard and saved, an edit is compared with the last commit. The last line printed is `N passed, N failed`.
  *
  * Needs `hotroom.vsix` and `dist/` (`npm run package` makes both). Nothing leaves the machine once the host is installed.
  */
@@ -32,7 +32,16 @@ const expected = {
     completeBefore: '    room {',
     completePrefix: 'dra',
     completion: 'drain',
-    commands: ['Hotroom: Show Cut List and Stock Plan', 'Hotroom: Save Cut List as CSV', 'Hotroom: Restart Language Server', 'Hotroom: Show Log'],
+    commands: [
+        'Hotroom: Show Cut List and Stock Plan', 'Hotroom: Save Cut List as CSV', 'Hotroom: Compare Job with Last Commit', 'Hotroom: Compare Job with Base of Branch', 'Hotroom: Compare Job with a Revision…',
+        'Hotroom: Compare Job with Another Job…', 'Hotroom: Compare Job with Another File…',
+        'Hotroom: Restart Language Server', 'Hotroom: Show Log',
+    ],
+    compareCommit: 'Hotroom: Compare Job with Last Commit',
+    compareJob: 'Hotroom: Compare Job with Another Job…',
+    committedTop: 'top       37"',
+    changedTop: 'top       38"',
+    noRepository: 'Cannot compare with the last commit: this is no git repository.',
     showCutList: 'Hotroom: Show Cut List and Stock Plan',
     restart: 'Hotroom: Restart Language Server',
     jobTitle: 'Birch Point bathhouse',
@@ -86,6 +95,13 @@ const lineOfPart = mark => {
     const part = printedParts().find(candidate => candidate.mark === mark);
     assert.ok(part?.at, `the command line prints ${mark} and its source`);
     return fs.readFileSync(mine, 'utf8').slice(0, part.at.start).split('\n').length;
+};
+/** Makes the workspace a repository with one commit. */
+const commitAll = () => {
+    const git = (...words) => execFileSync('git', ['-c', 'user.name=Design Office', '-c', 'user.email=office@example.invalid', ...words], { cwd: workbench.workspace, env: { ...process.env, GIT_CONFIG_GLOBAL: '/dev/null' } });
+    git('init', '--quiet', '--initial-branch=main');
+    git('add', '--all');
+    git('commit', '--quiet', '--message', 'as drawn');
 };
 const rowsIn = frame => frame.locator('tbody tr[data-row]:not([hidden])');
 
@@ -153,7 +169,7 @@ try {
     let frame;
     await steps.step('the cut list opens beside the editor and shows the rows the command line prints', async () => {
         await workbench.run(expected.showCutList);
-        frame = await workbench.webview();
+        frame = await waitFor(() => workbench.webview(), 'the page');
         await frame.locator('h1', { hasText: expected.jobTitle }).waitFor();
         const parts = printedParts();
         assert.ok(parts.length > 0, 'the command line prints parts');
@@ -224,6 +240,101 @@ try {
             return `${passed} rules passed`;
         });
     }
+    let comparison;
+    /** The row of the height that was edited. */
+    const topRow = () => comparison.locator('tbody tr[data-row]', { hasText: 'upper.top' });
+    await steps.step('without a repository a comparison says so, and that other jobs can be compared', async () => {
+        await page.locator('.tab', { hasText: expected.file }).first().click();
+        await workbench.run(expected.compareCommit);
+        comparison = await waitFor(() => workbench.webview('.banner'), 'the page');
+        await comparison.locator('.banner', { hasText: expected.noRepository }).waitFor();
+        await comparison.getByRole('button', { name: 'Show Log' }).waitFor();
+    });
+    await steps.step('a job that was committed and edited since is compared with the last commit, typed text and all', async () => {
+        commitAll();
+        await workbench.focusEditor();
+        await workbench.goTo(...placeOf(expected.committedTop));
+        await keys.press('End');
+        for (const _ of '7"') await keys.press('Backspace');
+        await keys.type('8"');
+        await comparison.getByRole('button', { name: 'Refresh' }).click();
+        await topRow().locator('td[data-side="before"]', { hasText: '37"' }).waitFor();
+        await topRow().locator('td[data-side="now"]', { hasText: '38"' }).waitFor();
+        assert.equal(fs.readFileSync(mine, 'utf8').includes(expected.changedTop), false, 'the edit is not saved');
+        for (const caption of ['Figures', 'Cut again', 'Order again', 'Approve again', 'Drawing only']) await comparison.locator('caption', { hasText: caption }).waitFor();
+        return `${await rowsIn(comparison).count()} rows`;
+    });
+    await steps.step('a row leads to its line as it is now, by the keyboard', async () => {
+        await topRow().focus();
+        await keys.press('Enter');
+        await waitFor(() => page.evaluate(() => document.activeElement?.closest('.monaco-editor') !== null), 'the editor to hold the keyboard');
+        await page.locator('.tab.active', { hasText: expected.file }).waitFor();
+        await keys.press('ArrowLeft');
+        await page.locator('#status\\.editor\\.selection', { hasText: `Ln ${placeOf(expected.committedTop)[0]},` }).waitFor();
+    });
+    await steps.step('and to the line as it was, in a text that cannot be written', async () => {
+        await topRow().focus();
+        await keys.press('Shift+Enter');
+        await page.locator('.tab.active', { hasText: /birch-point \([0-9a-f]{7}\)\.hotroom/ }).waitFor();
+        await page.locator('#status\\.editor\\.mode', { hasText: expected.languageMode }).waitFor();
+        await waitFor(() => page.evaluate(() => document.activeElement?.closest('.monaco-editor') !== null), 'the editor to hold the keyboard');
+        await keys.press('ArrowLeft');
+        await page.locator('#status\\.editor\\.selection', { hasText: `Ln ${placeOf(expected.committedTop)[0]},` }).waitFor();
+        await page.locator('.view-line', { hasText: /top\s+37"/ }).first().waitFor();
+        await shot('old-text');
+        await keys.type('x');
+        await page.locator('.monaco-editor .message', { hasText: /read-only/i }).first().waitFor();
+        await keys.press('Escape');
+        await keys.press('Control+w');
+    });
+    for (const name of Object.keys(themes)) {
+        await steps.step(`nothing serious or critical for accessibility of a comparison: ${name}`, async () => {
+            await workbench.useTheme(name);
+            await comparison.locator(`body.${name === 'high-contrast-light' ? 'vscode-high-contrast-light' : `vscode-${name}`}`).waitFor();
+            const { passed, grave } = await checkAccessibility(comparison);
+            await shot(`comparison-${name}`);
+            assert.deepEqual(grave, []);
+            assert.ok(passed > 10, 'the checker looked at the page');
+            return `${passed} rules passed`;
+        });
+    }
+    await steps.step('the texts of both sides are shown beside each other', async () => {
+        await comparison.getByRole('button', { name: 'Show Texts Side by Side' }).click();
+        await page.locator('.monaco-diff-editor .view-line', { hasText: /top\s+38"/ }).first().waitFor();
+        await page.locator('.monaco-diff-editor .view-line', { hasText: /top\s+37"/ }).first().waitFor();
+        await shot('texts');
+        await keys.press('Control+w');
+    });
+    await steps.step('a job is compared with another one that is picked', async () => {
+        await page.locator('.tab', { hasText: expected.file }).first().click();
+        await workbench.focusEditor();
+        await workbench.run(expected.compareJob);
+        await page.locator('.quick-input-list .monaco-list-row', { hasText: expected.twoJobs[0] }).first().waitFor();
+        await keys.type(expected.twoJobs[0]);
+        await page.locator('.quick-input-list .monaco-list-row.focused', { hasText: expected.twoJobs[0] }).waitFor();
+        await shot('which-other-job');
+        await keys.press('Enter');
+        const other = await waitFor(async () => { const found = await workbench.webview('.subtitle'); return (await found.locator('.subtitle').innerText()).includes('larch') ? found : undefined; }, 'the other comparison');
+        const count = await rowsIn(other).count();
+        assert.ok(count > 10, `${count} rows`);
+        await shot('comparison-with-job');
+        await keys.press('Control+w');
+        return `${count} rows`;
+    });
+    await steps.step('the edit is taken back, and the comparison says that nothing changed', async () => {
+        await page.locator('.tab', { hasText: expected.file }).first().click();
+        await workbench.focusEditor();
+        for (let presses = 0; (await page.locator('.tab.dirty', { hasText: expected.file }).count()) > 0; presses++) {
+            if (presses > 10) throw new Error('The edit does not go.');
+            await keys.press('Control+z');
+        }
+        await page.locator('.tab', { hasText: 'what changed' }).first().click();
+        comparison = await waitFor(() => workbench.webview('.subtitle'), 'the page');
+        await comparison.locator('.subtitle', { hasText: 'no change of meaning' }).waitFor();
+        await keys.press('Control+w');
+        await page.locator('.tab', { hasText: expected.jobTitle }).first().click();
+        frame = await waitFor(() => workbench.webview('h1'), 'the cut list');
+    });
     await steps.step('a file with two jobs asks which', async () => {
         await workbench.openFile(expected.twoJobsFile);
         await workbench.run(expected.showCutList);

@@ -139,13 +139,17 @@ export class Workbench {
         }, `a hover with ${wanted}`, 60_000);
     }
 
-    /** @returns the document inside the visible webview. */
-    async webview() {
-        const outer = await (await this.page.locator('iframe.webview.ready').elementHandle()).contentFrame();
-        const handle = await outer.waitForSelector('iframe#active-frame');
-        const inner = await handle.contentFrame();
-        await inner.waitForLoadState();
-        return inner;
+    /** @param holding what the page has to hold. @returns the document inside the visible webview that has it. */
+    async webview(holding = 'body') {
+        for (const candidate of await this.page.locator('iframe.webview.ready').elementHandles()) {
+            if (!await candidate.isVisible()) continue;
+            const outer = await candidate.contentFrame();
+            const handle = await outer.waitForSelector('iframe#active-frame');
+            const inner = await handle.contentFrame();
+            await inner.waitForLoadState();
+            if (await inner.locator(holding).count() > 0) return inner;
+        }
+        throw new Error(`No page in sight holds ${holding}.`);
     }
 
     async useTheme(name) {

@@ -4,10 +4,12 @@ import { element } from './elements.js';
 import { matches, nextSort, sortedRows, type Sort } from './sorting.js';
 
 type Table = TablesDocument['tables'][number];
+/** Whose text a place stands in. A table that compares nothing has one side: now. */
+export type Side = 'before' | 'now';
 
 export interface TableEvents {
-    readonly onGoTo: (row: number, options: { readonly moveFocus: boolean }) => void;
-    readonly onSort: (sort: Sort | undefined, said: string) => void;
+    readonly onGoTo: (row: number, options: { readonly side: Side; readonly moveFocus: boolean }) => void;
+    readonly onSort: (sort: Sort | undefined, column: string) => void;
     /** The arrow keys ran off the table's end; the next table, if any, takes them. */
     readonly onLeave: (direction: 'up' | 'down') => void;
 }
@@ -48,7 +50,7 @@ export class TableView {
         this.#body.addEventListener('click', event => this.#press(event, false));
         this.#body.addEventListener('dblclick', event => this.#press(event, true));
         this.#body.addEventListener('focusin', event => this.#rove(this.#rowOf(event.target)));
-        this.root = element('section', { class: 'sheet', children: [element('div', { class: 'scroll', children: [grid] }), this.#nothing] });
+        this.root = element('section', { class: 'sheet', attributes: { 'data-table': table.id }, children: [element('div', { class: 'scroll', children: [grid] }), this.#nothing] });
         this.#order();
     }
 
@@ -102,24 +104,30 @@ export class TableView {
         press.addEventListener('click', () => {
             this.#sort = nextSort(this.#sort, index);
             this.#order();
-            this.#events.onSort(this.#sort, this.#sort ? `Sorted by ${column.label}, ${this.#sort.direction}.` : 'Back in the order of the list.');
+            this.#events.onSort(this.#sort, column.label);
         });
         return element('th', { class: column.align, attributes: { scope: 'col' }, children: [press] });
     }
 
     #row(row: Table['rows'][number], index: number): HTMLTableRowElement {
         const made = element('tr', {
-            class: row.at ? 'leads' : '',
+            class: row.at ?? row.before ? 'leads' : '',
             attributes: { 'data-row': String(index) },
-            children: row.cells.map(({ text }, index) => {
-                const column = this.#table.columns[index];
-                const look = column?.align ?? 'start';
-                if (index === 0) return element('th', { class: look, text, attributes: { scope: 'row' } });
-                const mayBreak = text.length > longText || (column?.isProse === true && text.length > longText / 2);
-                return element('td', { class: mayBreak ? `${look} long` : look, text });
-            }),
+            children: row.cells.map((cell, index) => this.#cell(cell, index)),
         });
         made.tabIndex = -1;
+        return made;
+    }
+
+    #cell({ text, place }: Table['rows'][number]['cells'][number], index: number): HTMLTableCellElement {
+        const column = this.#table.columns[index];
+        const look = column?.align ?? 'start';
+        if (index === 0) return element('th', { class: look, text, attributes: { scope: 'row' } });
+        const mayBreak = text.length > longText || (column?.isProse === true && text.length > longText / 2);
+        const made = element('td', { class: mayBreak ? `${look} long` : look, text });
+        if (column?.side) made.dataset['side'] = column.side;
+        // Out of the order of Tab: the row is in it, and the arrow keys lead from the row to its places.
+        if (column?.side && place !== undefined) made.append(element('button', { class: 'place', text: place, attributes: { type: 'button', tabindex: '-1', 'aria-label': `${column.label}: ${place}` } }));
         return made;
     }
 
@@ -148,7 +156,14 @@ export class TableView {
         if (event.altKey || event.ctrlKey || event.metaKey) return;
         const visible = this.#visible();
         const at = visible.findIndex(row => row === this.#rowOf(event.target));
-        if (at < 0) return;
+        const own = visible[at];
+        if (!own) return;
+        const stops = [own, ...own.querySelectorAll<HTMLElement>('button.place')];
+        const stop = stops.findIndex(one => one === document.activeElement);
+        const sideways = (to: number): void => {
+            event.preventDefault();
+            stops[Math.max(0, Math.min(to, stops.length - 1))]?.focus();
+        };
         const go = (to: number): void => {
             event.preventDefault();
             if (to < 0) this.#events.onLeave('up');
@@ -162,9 +177,11 @@ export class TableView {
             case 'PageUp': return go(Math.max(at - 10, 0));
             case 'Home': return go(0);
             case 'End': return go(visible.length - 1);
+            case 'ArrowRight': return sideways(stop + 1);
+            case 'ArrowLeft': return sideways(stop - 1);
             case 'Enter':
                 event.preventDefault();
-                this.#goTo(visible[at], true);
+                this.#goTo(own, { side: event.shiftKey ? 'before' : this.#sideOf(event.target), moveFocus: true });
                 break;
             default:
         }
@@ -175,12 +192,19 @@ export class TableView {
         // Someone marking text to copy it is not asking for the source.
         if (!row || (!moveFocus && document.getSelection()?.isCollapsed === false)) return;
         row.focus({ preventScroll: true });
-        this.#goTo(row, moveFocus);
+        this.#goTo(row, { side: this.#sideOf(event.target), moveFocus });
     }
 
-    #goTo(row: HTMLTableRowElement | undefined, moveFocus: boolean): void {
-        const index = Number(row?.dataset['row']);
-        if (this.#table.rows[index]?.at) this.#events.onGoTo(index, { moveFocus });
+    /** What is on one side only leads there, whichever was asked for. */
+    #goTo(row: HTMLTableRowElement, { side, moveFocus }: { readonly side: Side; readonly moveFocus: boolean }): void {
+        const index = Number(row.dataset['row']);
+        const shown = this.#table.rows[index];
+        if (!shown?.at && !shown?.before) return;
+        this.#events.onGoTo(index, { side: !shown.before ? 'now' : !shown.at ? 'before' : side, moveFocus });
+    }
+
+    #sideOf(target: EventTarget | null): Side {
+        return target instanceof Element && target.closest<HTMLElement>('td[data-side]')?.dataset['side'] === 'before' ? 'before' : 'now';
     }
 
     #rove(row: HTMLTableRowElement | undefined): void {

@@ -93,7 +93,7 @@ function shownFigure(figure: ModelFigure, path: string, model: ModelOfJob): Show
         case 'amount': return { kind: 'amount', value: figure.value, unit: figure.unit, decimals: figure.unit === 'kg' ? 1 : 3 };
         case 'words': {
             const found = model.own().facts.get(path);
-            return { kind: 'words', words: found?.kind === 'value' && found.fact.value.kind === 'words' ? found.fact.value.words : figure.words };
+            return { kind: 'words', words: found.kind === 'value' && found.fact.value.kind === 'words' ? found.fact.value.words : figure.words };
         }
         default: return figure satisfies never;
     }

@@ -3,11 +3,12 @@ import * as vscode from 'vscode';
 /**
  * The page's frame. Everything a job says reaches it as data afterwards; nothing here depends on a document.
  * @param pageFolder the one folder the page may load from.
+ * @param page its file's name, and what the page is called.
  */
-export function cutListPage(webview: vscode.Webview, pageFolder: vscode.Uri): string {
+export function pageHtml(webview: vscode.Webview, pageFolder: vscode.Uri, page: { readonly file: string; readonly title: string }): string {
     const nonce = [...crypto.getRandomValues(new Uint8Array(16))].map(byte => byte.toString(16).padStart(2, '0')).join('');
-    const script = webview.asWebviewUri(vscode.Uri.joinPath(pageFolder, 'cut-list.js')).toString();
-    const styles = webview.asWebviewUri(vscode.Uri.joinPath(pageFolder, 'cut-list.css')).toString();
+    const script = webview.asWebviewUri(vscode.Uri.joinPath(pageFolder, `${page.file}.js`)).toString();
+    const styles = webview.asWebviewUri(vscode.Uri.joinPath(pageFolder, `${page.file}.css`)).toString();
     const policy = [
         `default-src 'none'`,
         `script-src 'nonce-${nonce}'`,
@@ -21,7 +22,7 @@ export function cutListPage(webview: vscode.Webview, pageFolder: vscode.Uri): st
 <meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="${policy}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
-<title>Cut List and Stock Plan</title>
+<title>${page.title}</title>
 <link rel="stylesheet" href="${styles}">
 </head>
 <body>

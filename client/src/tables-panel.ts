@@ -1,51 +1,51 @@
-/** The cut-list page beside the editor: one for each job shown, kept up to date, following the source and leading back to it. */
+/** Pages of tables beside the editor: one for each job shown, kept up to date, following the source and leading back to it. */
 import * as vscode from 'vscode';
 import { saveCsv } from './csv-files.js';
-import type { CutListRequests } from './cut-list-request.js';
-import { cutListPage } from './cut-list-html.js';
+import { pageHtml } from './page-html.js';
+import { keyOf, pageKinds, type Asked } from './page-kinds.js';
 import type { ToPage } from './page-protocol.js';
-import { rowsAt, showPlace } from './places.js';
-import { refreshMoments } from './refresh-moments.js';
-import { pageMessageSchema, subjectSchema, type PageMessage, type Subject, type TablesDocument } from './tables-document.js';
-
-export const cutListViewType = 'hotroom.cutList';
+import { rowsAt, showPlace, showTexts } from './places.js';
+import { mode, refreshMoments } from './refresh-moments.js';
+import { pageMessageSchema, type PageMessage, type TablesDocument } from './tables-document.js';
+import type { TablesRequests } from './tables-request.js';
 
 /** The open pages. */
-export class CutListPanels implements vscode.WebviewPanelSerializer, vscode.Disposable {
+export class TablesPanels implements vscode.WebviewPanelSerializer, vscode.Disposable {
     readonly #extensionUri: vscode.Uri;
-    readonly #requests: CutListRequests;
-    readonly #open = new Map<string, CutListPanel>();
+    readonly #requests: TablesRequests;
+    readonly #open = new Map<string, TablesPanel>();
 
-    constructor(extensionUri: vscode.Uri, requests: CutListRequests) {
+    constructor(extensionUri: vscode.Uri, requests: TablesRequests) {
         this.#extensionUri = extensionUri;
         this.#requests = requests;
     }
 
     /** Opens the page of a job beside the editor, or brings it forward with a fresh list when it is open already. */
-    show(subject: Subject): void {
-        const existing = this.#open.get(keyOf(subject));
+    show(asked: Asked): void {
+        const existing = this.#open.get(keyOf(asked));
         if (existing) {
             existing.reveal();
             return;
         }
         this.#adopt(vscode.window.createWebviewPanel(
-            cutListViewType,
-            'Cut List',
+            asked.kind.viewType,
+            asked.kind.title,
             { viewColumn: vscode.ViewColumn.Beside, preserveFocus: false },
             { enableScripts: true, enableFindWidget: true, localResourceRoots: [this.#pageFolder] },
-        ), subject);
+        ), asked);
     }
 
     /** @returns the page in front, if the active tab is one. */
-    active(): CutListPanel | undefined {
+    active(): TablesPanel | undefined {
         return [...this.#open.values()].find(panel => panel.isActive);
     }
 
     deserializeWebviewPanel(panel: vscode.WebviewPanel, state: unknown): Promise<void> {
-        const subject = subjectSchema.safeParse(state);
-        if (subject.success && !this.#open.has(keyOf(subject.data))) {
+        const kind = pageKinds.find(({ viewType }) => viewType === panel.viewType);
+        const subject = kind?.readSubject(state);
+        if (kind && subject && !this.#open.has(keyOf({ kind, subject }))) {
             panel.webview.options = { enableScripts: true, localResourceRoots: [this.#pageFolder] };
-            this.#adopt(panel, subject.data);
+            this.#adopt(panel, { kind, subject });
         } else {
             panel.dispose();
         }
@@ -60,33 +60,34 @@ export class CutListPanels implements vscode.WebviewPanelSerializer, vscode.Disp
         return vscode.Uri.joinPath(this.#extensionUri, 'dist', 'page');
     }
 
-    #adopt(panel: vscode.WebviewPanel, subject: Subject): void {
-        const key = keyOf(subject);
+    #adopt(panel: vscode.WebviewPanel, asked: Asked): void {
+        const key = keyOf(asked);
+        const { file, title } = asked.kind;
         panel.iconPath = {
-            light: vscode.Uri.joinPath(this.#extensionUri, 'client', 'icons', 'cut-list-light.svg'),
-            dark: vscode.Uri.joinPath(this.#extensionUri, 'client', 'icons', 'cut-list-dark.svg'),
+            light: vscode.Uri.joinPath(this.#extensionUri, 'client', 'icons', `${file}-light.svg`),
+            dark: vscode.Uri.joinPath(this.#extensionUri, 'client', 'icons', `${file}-dark.svg`),
         };
-        panel.webview.html = cutListPage(panel.webview, this.#pageFolder);
-        this.#open.set(key, new CutListPanel(panel, subject, this.#requests));
+        panel.webview.html = pageHtml(panel.webview, this.#pageFolder, { file, title });
+        this.#open.set(key, new TablesPanel(panel, asked, this.#requests));
         panel.onDidDispose(() => this.#open.delete(key));
     }
 }
 
-/** One page and the list it shows. */
-export class CutListPanel implements vscode.Disposable {
+/** One page and what it shows. */
+export class TablesPanel implements vscode.Disposable {
     readonly #panel: vscode.WebviewPanel;
-    readonly #subject: Subject;
+    readonly #asked: Asked;
     readonly #uri: vscode.Uri;
-    readonly #requests: CutListRequests;
+    readonly #requests: TablesRequests;
     readonly #disposables: vscode.Disposable[] = [];
     #picture: { readonly number: number; readonly document: TablesDocument } | undefined;
     #asking: vscode.CancellationTokenSource | undefined;
     #refreshWhenSeen = false;
 
-    constructor(panel: vscode.WebviewPanel, subject: Subject, requests: CutListRequests) {
+    constructor(panel: vscode.WebviewPanel, asked: Asked, requests: TablesRequests) {
         this.#panel = panel;
-        this.#subject = subject;
-        this.#uri = vscode.Uri.parse(subject.uri, true);
+        this.#asked = asked;
+        this.#uri = vscode.Uri.parse(asked.subject.uri, true);
         this.#requests = requests;
         this.#disposables.push(
             panel.webview.onDidReceiveMessage((raw: unknown) => this.#receive(raw)),
@@ -94,18 +95,18 @@ export class CutListPanel implements vscode.Disposable {
             panel.onDidChangeViewState(() => {
                 if (panel.visible && this.#refreshWhenSeen) void this.refresh();
             }),
-            refreshMoments(this.#uri, {
+            refreshMoments(this.#uri, asked.kind.refreshSetting, {
                 onDue: () => {
                     // A page no one sees costs nothing until it is looked at again.
                     if (panel.visible) void this.refresh();
                     else this.#refreshWhenSeen = true;
                 },
                 onEdited: () => {
-                    if (this.#picture) this.#post({ type: 'condition', condition: 'edited', message: editedMessage() });
+                    if (this.#picture) this.#post({ type: 'condition', condition: 'edited', message: editedMessage(asked.kind.refreshSetting) });
                 },
             }),
             vscode.window.onDidChangeTextEditorSelection(event => {
-                if (event.textEditor.document.uri.toString() === this.#uri.toString()) this.#followSource(event.selections[0]);
+                this.#followSource(event.textEditor.document.uri, event.selections[0]);
             }),
         );
     }
@@ -125,8 +126,8 @@ export class CutListPanel implements vscode.Disposable {
         this.#asking?.cancel();
         const asking = new vscode.CancellationTokenSource();
         this.#asking = asking;
-        this.#post({ type: 'condition', condition: 'working', message: 'Working out the cut list…' });
-        const answer = await this.#requests.ask(this.#subject, asking.token, message => {
+        this.#post({ type: 'condition', condition: 'working', message: `${this.#asked.kind.working}…` });
+        const answer = await this.#requests.ask(this.#asked, asking.token, message => {
             if (this.#asking === asking) this.#post({ type: 'condition', condition: 'working', message });
         });
         asking.dispose();
@@ -141,12 +142,12 @@ export class CutListPanel implements vscode.Disposable {
             }
             case 'cancelled':
                 this.#post(this.#picture
-                    ? { type: 'condition', condition: 'stale', message: 'Cancelled. This is the list as it was last made.' }
+                    ? { type: 'condition', condition: 'stale', message: `Cancelled. This is the ${this.#asked.kind.what} as it was last made.` }
                     : { type: 'condition', condition: 'failed', message: 'Cancelled.' });
                 break;
             case 'failed':
                 this.#post(this.#picture
-                    ? { type: 'condition', condition: 'stale', message: `${answer.message} This is the list as it was last made.` }
+                    ? { type: 'condition', condition: 'stale', message: `${answer.message} This is the ${this.#asked.kind.what} as it was last made.` }
                     : { type: 'condition', condition: 'failed', message: answer.message });
                 break;
             default:
@@ -182,12 +183,21 @@ export class CutListPanel implements vscode.Disposable {
                 break;
             case 'goTo': {
                 if (message.picture !== this.#picture?.number) return;
-                const place = this.#picture.document.tables.find(table => table.id === message.table)?.rows[message.row]?.at;
+                const row = this.#picture.document.tables.find(table => table.id === message.table)?.rows[message.row];
+                const place = message.side === 'before' ? row?.before : row?.at;
                 if (place) await showPlace(place, { moveFocus: message.moveFocus, notIn: this.#panel.viewColumn });
                 break;
             }
             case 'saveCsv':
                 await this.saveCsv();
+                break;
+            case 'copyMarkdown':
+                if (this.#picture?.document.markdown === undefined) return;
+                await vscode.env.clipboard.writeText(this.#picture.document.markdown);
+                this.#post({ type: 'said', message: 'Copied as Markdown.' });
+                break;
+            case 'showTexts':
+                if (this.#picture) await showTexts(this.#picture.document, this.#uri);
                 break;
             case 'refresh':
                 await this.refresh();
@@ -205,16 +215,16 @@ export class CutListPanel implements vscode.Disposable {
 
     #showPicture(): void {
         if (!this.#picture) return;
-        this.#post({ type: 'picture', number: this.#picture.number, document: this.#picture.document, subject: this.#subject });
+        this.#post({ type: 'picture', number: this.#picture.number, document: this.#picture.document, subject: this.#asked.subject });
         this.#post(this.#picture.document.stale === true
             ? { type: 'condition', condition: 'stale', message: 'The file has errors. This is the list as it was last made without them.' }
             : { type: 'condition', condition: 'fresh', message: '' });
     }
 
-    #followSource(selection: vscode.Selection | undefined): void {
+    #followSource(uri: vscode.Uri, selection: vscode.Selection | undefined): void {
         if (!this.#picture || !selection || !this.#panel.visible) return;
-        const rows = rowsAt(this.#picture.document, this.#uri, selection.active);
-        this.#post({ type: 'sourceSelected', picture: this.#picture.number, rows });
+        const rows = rowsAt(this.#picture.document, uri, selection.active);
+        if (rows.length > 0 || uri.toString() === this.#uri.toString()) this.#post({ type: 'sourceSelected', picture: this.#picture.number, rows });
     }
 
     #post(message: ToPage): void {
@@ -222,11 +232,6 @@ export class CutListPanel implements vscode.Disposable {
     }
 }
 
-function editedMessage(): string {
-    const refresh = vscode.workspace.getConfiguration('hotroom').get<string>('cutList.refresh');
-    return refresh === 'off' ? 'Edited since this list was made.' : 'Edited since this list was made. Save the file to bring it up to date.';
-}
-
-function keyOf(subject: Subject): string {
-    return JSON.stringify([subject.uri, subject.job ?? null]);
+function editedMessage(setting: string): string {
+    return mode(setting) === 'off' ? 'Edited since this list was made.' : 'Edited since this list was made. Save the file to bring it up to date.';
 }
