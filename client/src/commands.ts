@@ -63,6 +63,7 @@ async function saveWithoutPage(subject: Subject, requests: TablesRequests): Prom
             if (saved) vscode.window.setStatusBarMessage(`Saved ${vscode.workspace.asRelativePath(saved)}`, 5000);
             break;
         }
+        case 'refused':
         case 'failed':
             await showTrouble(answer.message);
             break;

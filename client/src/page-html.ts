@@ -26,7 +26,7 @@ export function pageHtml(webview: vscode.Webview, pageFolder: vscode.Uri, page: 
 <link rel="stylesheet" href="${styles}">
 </head>
 <body>
-<main id="page"></main>
+<main id="page" data-page="${page.file}"></main>
 <script nonce="${nonce}" src="${script}"></script>
 </body>
 </html>

@@ -3,9 +3,10 @@ import type { ComparisonSubject, Subject, TablesDocument } from './tables-docume
 
 /**
  * - `fresh` shows the document as it stands; `edited` is waiting for a save; `stale` is the last list that could be
- *   made; `working` is on the way; `failed` has nothing to show or could not refresh.
+ *   made; `working` is on the way; `failed` has nothing to show or could not refresh;
+ *   `refused` cannot be made as things are, which is no failure: the message says what is missing.
  */
-export type PageCondition = 'fresh' | 'edited' | 'stale' | 'working' | 'failed';
+export type PageCondition = 'fresh' | 'edited' | 'stale' | 'working' | 'failed' | 'refused';
 
 export type ToPage =
     | { readonly type: 'picture'; readonly number: number; readonly document: TablesDocument; readonly subject: Subject | ComparisonSubject }

@@ -11,16 +11,18 @@ export async function showPlace(place: Place, options: { readonly moveFocus: boo
     const document = await vscode.workspace.openTextDocument(uri);
     const selection = document.validateRange(rangeOf(place));
     const shown = vscode.window.visibleTextEditors.find(editor => editor.document.uri.toString() === uri.toString());
-    const viewColumn = shown?.viewColumn ?? columnOfTab(uri) ?? (options.notIn === vscode.ViewColumn.One ? vscode.ViewColumn.Two : vscode.ViewColumn.One);
+    const viewColumn = shown?.viewColumn ?? columnOfTab(uri) ?? columnBeside(options.notIn);
     const editor = await vscode.window.showTextDocument(document, { viewColumn, selection, preserveFocus: !options.moveFocus });
     editor.revealRange(selection, vscode.TextEditorRevealType.InCenterIfOutsideViewport);
 }
 
 /** Opens the editor's own view of both texts of a comparison, those of the compared file when it has rows on both sides. */
-export async function showTexts(document: TablesDocument, uri: vscode.Uri): Promise<void> {
+export async function showTexts(document: TablesDocument, { uri, notIn }: { readonly uri: vscode.Uri; readonly notIn: vscode.ViewColumn | undefined }): Promise<void> {
     const pairs = document.tables.flatMap(table => table.rows.flatMap(({ at, before }) => at && before && at.uri !== before.uri ? [{ at: vscode.Uri.parse(at.uri, true), before: vscode.Uri.parse(before.uri, true) }] : []));
     const pair = pairs.find(({ at }) => at.toString() === uri.toString()) ?? pairs[0];
-    if (pair) await vscode.commands.executeCommand('vscode.diff', pair.before, pair.at, document.title);
+    if (!pair) return;
+    const name = pair.at.path.split('/').at(-1) ?? '';
+    await vscode.commands.executeCommand('vscode.diff', pair.before, pair.at, `${name}: before and now`, { viewColumn: columnBeside(notIn) });
 }
 
 /** @returns the rows whose source holds the position, the narrowest source only: a whole bench should not light up for one slat. */
@@ -40,6 +42,8 @@ function rangeOf(place: Place): vscode.Range {
     const { start, end } = place.range;
     return new vscode.Range(start.line, start.character, end.line, end.character);
 }
+
+const columnBeside = (page: vscode.ViewColumn | undefined): vscode.ViewColumn => page === vscode.ViewColumn.One ? vscode.ViewColumn.Two : vscode.ViewColumn.One;
 
 function columnOfTab(uri: vscode.Uri): vscode.ViewColumn | undefined {
     for (const group of vscode.window.tabGroups.all) {

@@ -145,10 +145,11 @@ export class TablesPanel implements vscode.Disposable {
                     ? { type: 'condition', condition: 'stale', message: `Cancelled. This is the ${this.#asked.kind.what} as it was last made.` }
                     : { type: 'condition', condition: 'failed', message: 'Cancelled.' });
                 break;
+            case 'refused':
             case 'failed':
                 this.#post(this.#picture
                     ? { type: 'condition', condition: 'stale', message: `${answer.message} This is the ${this.#asked.kind.what} as it was last made.` }
-                    : { type: 'condition', condition: 'failed', message: answer.message });
+                    : { type: 'condition', condition: answer.kind, message: answer.message });
                 break;
             default:
                 answer satisfies never;
@@ -197,7 +198,7 @@ export class TablesPanel implements vscode.Disposable {
                 this.#post({ type: 'said', message: 'Copied as Markdown.' });
                 break;
             case 'showTexts':
-                if (this.#picture) await showTexts(this.#picture.document, this.#uri);
+                if (this.#picture) await showTexts(this.#picture.document, { uri: this.#uri, notIn: this.#panel.viewColumn });
                 break;
             case 'refresh':
                 await this.refresh();

@@ -10,6 +10,8 @@ const timeLimitMs = 60_000;
 export type TablesAnswer =
     | { readonly kind: 'document'; readonly document: TablesDocument }
     | { readonly kind: 'cancelled' }
+    /** What is asked for cannot be had as things are: no repository, no such revision. */
+    | { readonly kind: 'refused'; readonly message: string }
     | { readonly kind: 'failed'; readonly message: string };
 
 /** The requests under way, shown as one status bar item that cancels them when it is pressed. */
@@ -66,6 +68,7 @@ export class TablesRequests implements vscode.Disposable {
         } catch (error) {
             if (source.token.isCancellationRequested || isCancellation(error)) return this.#stopped(limit.reached, kind.what);
             const message = error instanceof Error ? error.message : String(error);
+            if (error instanceof ResponseError && error.code === LSPErrorCodes.RequestFailed) return { kind: 'refused', message };
             this.#log.error(`The ${kind.what} of ${subject.uri} could not be made: ${message}`);
             return { kind: 'failed', message };
         } finally {

@@ -122,9 +122,10 @@ export class TableView {
     #cell({ text, place }: Table['rows'][number]['cells'][number], index: number): HTMLTableCellElement {
         const column = this.#table.columns[index];
         const look = column?.align ?? 'start';
-        if (index === 0) return element('th', { class: look, text, attributes: { scope: 'row' } });
+        const shown = held(text);
+        if (index === 0) return element('th', { class: look, text: shown, attributes: { scope: 'row' } });
         const mayBreak = text.length > longText || (column?.isProse === true && text.length > longText / 2);
-        const made = element('td', { class: mayBreak ? `${look} long` : look, text });
+        const made = element('td', { class: mayBreak ? `${look} long` : look, text: shown });
         if (column?.side) made.dataset['side'] = column.side;
         // Out of the order of Tab: the row is in it, and the arrow keys lead from the row to its places.
         if (column?.side && place !== undefined) made.append(element('button', { class: 'place', text: place, attributes: { type: 'button', tabindex: '-1', 'aria-label': `${column.label}: ${place}` } }));
@@ -227,6 +228,9 @@ export class TableView {
         return `${name(index)}#${before}`;
     }
 }
+
+/** A fraction stays with its whole inches and a figure with its unit: read alone at the start of a line, either is another length. */
+const held = (text: string): string => text.replace(/(\d) (?=\d+\/\d+["']|(?:mm|cm|m|kg|A|V|W|kW)\b)/g, '$1\u00a0');
 
 function rowCount(count: number): string {
     return count === 1 ? '1 row' : `${count} rows`;

@@ -190,7 +190,7 @@ class TablesPage {
         this.#refreshButton.disabled = condition === 'working';
         this.#tools.hidden = this.#picture === undefined && condition === 'working';
         if (this.#picture === undefined) for (const tool of this.#toolButtons.values()) tool.disabled = true;
-        if (condition === 'failed' && this.#heading.childElementCount === 0) this.#heading.append(element('h1', { text: this.#kind.heading }));
+        if ((condition === 'failed' || condition === 'refused') && this.#heading.childElementCount === 0) this.#heading.append(element('h1', { text: this.#kind.heading }));
     }
 
     #applyFilter(): number {

@@ -11,6 +11,8 @@ export interface SideJob {
     readonly model: ModelOfJob;
     /** `jobs/birch.hotroom:12`, as a reader finds it. */
     readonly showPlace: (span: Span) => string;
+    /** The same where the side is plain, without what the side is called. */
+    readonly showPlaceInside?: (span: Span) => string;
 }
 
 /** A job that is on both sides, or on one only. Without changes when it means the same. */

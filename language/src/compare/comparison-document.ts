@@ -32,7 +32,7 @@ export interface ComparisonDocument extends TablesDocument {
 export function comparisonDocument(jobs: readonly ComparedJob[], sides: ComparedSides): ComparisonDocument {
     const [only, another] = jobs;
     const changed = jobs.filter(hasChanged);
-    const rows = changed.reduce((sum, { changes }) => sum + changes.length, 0);
+    const rows = changed.filter(({ before, after }) => before && after).flatMap(job => reportRows(job)).reduce((sum, group) => sum + group.rows.length, 0);
     const counted = [...(rows > 0 ? [showCount(rows, 'change')] : []), ...countOf(jobs, ({ before }) => !before, 'new'), ...countOf(jobs, ({ after }) => !after, 'gone')];
     return {
         title: `${only && !another ? titleOf(only) : showCount(jobs.length, 'job')}: what changed`,
@@ -58,7 +58,10 @@ function tablesOf(job: ComparedJob, index: number, isOneOfSeveral: boolean): rea
     const { before, after } = job;
     if (!before || !after || (isOneOfSeveral && !hasChanged(job))) return [];
     const [id, caption] = isOneOfSeveral ? [`job-${index + 1}-`, `${nameOf(job)}: `] : ['', ''];
-    const place = (side: 'before' | 'after', span: Span | undefined): string | undefined => span && (side === 'before' ? before : after).showPlace(span);
+    const place = (side: 'before' | 'after', span: Span | undefined): string | undefined => {
+        const own = side === 'before' ? before : after;
+        return span && (own.showPlaceInside ?? own.showPlace)(span);
+    };
     return [
         { id: `${id}figures`, caption: `${caption}Figures`, columns: figureColumns, rows: keyFigures(before, after).map(figure => figureRow(figure, place)) },
         ...reportRows(job).map(({ consequence, rows }): Table => ({
@@ -70,7 +73,7 @@ function tablesOf(job: ComparedJob, index: number, isOneOfSeveral: boolean): rea
 type ShowPlace = (side: 'before' | 'after', span: Span | undefined) => string | undefined;
 
 const figureRow = ({ title, before, after, difference, places }: KeyFigure, place: ShowPlace): TableRow => ({
-    cells: [cell(title), cell(difference), placed(before, place('before', places.before)), placed(after, place('after', places.after))],
+    cells: [cell(`${title.slice(0, 1).toUpperCase()}${title.slice(1)}`), cell(difference), placed(before, place('before', places.before)), placed(after, place('after', places.after))],
     ...(places.before && { before: places.before }), ...(places.after && { at: places.after }),
 });
 

@@ -84,7 +84,7 @@ export function comparisonText(jobs: readonly ComparedJob[], sides: ComparedSide
 
 /** `pieces to cut: 81 → 79 (-2)`. */
 const changedFigures = ({ before, after }: ComparedJob): readonly string[] => (before && after ? keyFigures(before, after) : []).filter(({ isChanged }) => isChanged)
-    .map(figure => `${figure.title}: ${figure.before ?? 'none'} → ${figure.after ?? 'none'}${figure.difference === 'changed' ? '' : ` (${figure.difference})`}`);
+    .map(figure => `${figure.title}: ${figure.before ?? 'none'} → ${figure.after ?? 'none'}${['changed', 'added', 'gone'].includes(figure.difference) ? '' : ` (${figure.difference})`}`);
 
 const rowText = ({ subject, says, detail, place }: ReportRow): string => `${subject}: ${says}${detail === '' ? '' : `. ${detail}`}${place === undefined ? '' : ` (${place})`}`;
 

@@ -14,7 +14,7 @@ export interface KeyFigure {
     readonly title: string;
     readonly before?: string;
     readonly after?: string;
-    /** `+1 1/4"`, `-12.40 USD`, `no change`; of words only that they differ. */
+    /** `+1 1/4"`, `-12.40 USD`, `no change`; of words only that they differ, of a figure of one side `added` or `gone`. */
     readonly difference: string;
     readonly isChanged: boolean;
     readonly places: { readonly before?: Span; readonly after?: Span };
@@ -48,7 +48,7 @@ function figureOf(old: Entry | undefined, now: Entry | undefined, unit: LengthUn
     const isChanged = JSON.stringify([old?.shown, old?.remark]) !== JSON.stringify([now?.shown, now?.remark]);
     return {
         title: (now ?? old)?.title ?? '', ...(before !== undefined && { before }), ...(after !== undefined && { after }), isChanged,
-        difference: !isChanged ? 'no change' : (old && now && differenceOf(old.shown, now.shown, unit)) ?? 'changed',
+        difference: !isChanged ? 'no change' : !old ? 'added' : !now ? 'gone' : differenceOf(old.shown, now.shown, unit) ?? 'changed',
         places: { ...(old?.at && { before: old.at }), ...(now?.at && { after: now.at }) },
     };
 }

@@ -93,11 +93,12 @@ export class Comparisons {
     private async sideOfRevision(opened: OpenedRevision, document: LangiumDocument, names: readonly string[], job: string | undefined): Promise<Side> {
         const { workspace, path: own, label, short, tree } = opened;
         const places = new TextPlaces(workspace.sources);
+        const inside = new TextPlaces({ ...workspace.sources, nameOf: uri => path.posix.relative(path.posix.dirname(own), workspace.pathOf(uri)) });
         const files = await workspace.models(workspace.has(own) ? [own] : movedFrom(opened, names));
         return {
             label,
             jobs: files.flatMap(({ path: file, models }) => models.filter(({ model }) => job === undefined || file === own || names.includes(model.job.name))
-                .map(model => ({ file: file === own ? document.uri.toString() : file, model, showPlace: (span: Span) => places.showLine(span) }))),
+                .map(model => ({ file: file === own ? document.uri.toString() : file, model, showPlace: (span: Span) => places.showLine(span), showPlaceInside: (span: Span) => inside.showLine(span) }))),
             locate: span => {
                 const file = workspace.pathOf(span.uri);
                 const uri = revisionAddress({ near: document.uri.toString(), tree, path: file }, short);

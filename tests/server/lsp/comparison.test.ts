@@ -46,14 +46,15 @@ describe('with another job or file, without git', () => {
         expect(answer.tables.map(({ caption }) => caption)).toEqual(['Figures', 'Cut again', 'Order again', 'Approve again', 'Drawing only']);
         expect(lines(answer)).toEqual(expect.arrayContaining([
             'Cut again: part UPPER-LEG-1, bench rear leg | resized | length 33 1/4" | length 34 1/4"', 'Drawing only: upper.top | changed | 37" | 38"',
-            'Figures: bench top to ceiling lining, upper | -1" | 43 1/4" | 42 1/4"', 'Figures: panels | no change | 18 | 18', 'Figures: circuit, stove | no change | 25 A, 35 A device, 2 × 8 AWG + 10 AWG ground, 0.52 % voltage drop | 25 A, 35 A device, 2 × 8 AWG + 10 AWG ground, 0.52 % voltage drop',
+            'Figures: Bench top to ceiling lining, upper | -1" | 43 1/4" | 42 1/4"', 'Figures: Panels | no change | 18 | 18', 'Figures: Circuit, stove | no change | 25 A, 35 A device, 2 × 8 AWG + 10 AWG ground, 0.52 % voltage drop | 25 A, 35 A device, 2 × 8 AWG + 10 AWG ground, 0.52 % voltage drop',
         ]));
-        expect(lines(answer).find(line => line.startsWith('Figures: wood as cut'))).toMatch(/^Figures: wood as cut, before waste \| \+\d+\.\d\d USD \| \d+\.\d\d USD/);
+        expect(lines(answer).find(line => line.startsWith('Figures: Wood as cut'))).toMatch(/^Figures: Wood as cut, before waste \| \+\d+\.\d\d USD \| \d+\.\d\d USD/);
         const top = rowNamed(answer, 'upper.top');
         expect([top.before?.uri, lineAt(standard, top.before), top.at?.uri, top.at!.range.start.line - top.before!.range.start.line]).toEqual([server.uri('old.hotroom'), 'top       37"', server.uri('new.hotroom'), 1]);
         expect(top.cells.map(({ place }) => place)).toEqual([undefined, undefined, 'old.hotroom:42', 'new.hotroom:43']);
         expect(lineAt(standard, rowNamed(answer, 'part UPPER-LEG-1, bench rear leg').before)).toBe('bench upper on back {');
         for (const { rows } of answer.tables) for (const row of rows) expect([row.at !== undefined || row.before !== undefined, row.cells[0]?.text]).toEqual([true, row.cells[0]?.text]);
+        expect(answer.markdown).toContain('- bench top to ceiling lining, upper: 43 1/4" → 42 1/4" (-1")');
         expect(answer.markdown).toContain('### Cut again\n\n| What | How | Detail | Where |');
     });
     test('the other way round the sides are changed over', async () => {
@@ -116,7 +117,7 @@ describe('with a revision', () => {
         const short = repository.git('rev-parse', '--short=7', 'HEAD').trim();
         expect(answer.subtitle).toMatch(new RegExp(`^the last commit, ${short} → birch\\.hotroom: \\d+ changes$`));
         const top = rowNamed(answer, 'upper.top');
-        expect(top.cells.map(({ text, place }) => [text, place])).toEqual([['upper.top', undefined], ['changed', undefined], ['37"', `${short}:jobs/birch.hotroom:42`], ['38"', 'birch.hotroom:42']]);
+        expect(top.cells.map(({ text, place }) => [text, place])).toEqual([['upper.top', undefined], ['changed', undefined], ['37"', 'birch.hotroom:42'], ['38"', 'birch.hotroom:42']]);
         expect(top.before!.uri).toMatch(/^hotroom-revision:\/jobs\/birch/);
         const text = await opened.ask('revisionText', top.before!.uri);
         expect(text).toBe(here(standard));
