@@ -15,6 +15,7 @@ import type { Footing } from '../engines/site/floor.js';
 import type { Job } from '../model/job.js';
 import { electricalFamily, type RuleSet } from '../rule-sets/index.js';
 import { floorFacts } from '../engines/site/floor.js';
+import { freeFloor } from './access.js';
 import { assembleAir } from './air.js';
 import { assembleBenches, benchFastenings, benchOpenings, benchThings } from './benches.js';
 import { given, stockOf } from './catalogue-values.js';
@@ -70,6 +71,7 @@ export function assemble(job: Job, ruleSets: readonly RuleSet[]): Results {
             ],
         });
     }, []);
+    const floor = whenInside(size => freeFloor(things(), doors(), size), undefined);
     const judged = whenInside(size => heaters().map(heater => judgeHeater(heater, job, ruleSets, {
         inside: size, things: things(), doors: doors(), windows: windows(), fittings: fittings(), isFloorCombustible: isFloorCombustible(job),
     })), []);
@@ -92,7 +94,7 @@ export function assemble(job: Job, ruleSets: readonly RuleSet[]): Results {
     return {
         get room() { return room(); }, get inside() { return inside(); }, get shell() { return shell(); }, get doors() { return doors(); },
         get windows() { return windows(); }, get benches() { return benches(); }, get heaters() { return judged(); }, get fittings() { return fittings(); },
-        get air() { return air(); }, get things() { return things(); }, get circuits() { return circuits(); }, get zones() { return zones(); },
+        get air() { return air(); }, get things() { return things(); }, get circuits() { return circuits(); }, get zones() { return zones(); }, get floor() { return floor(); },
         get site() { return site(); }, get parts() { return parts(); },
         signs: signFacts(nameBlocks(job.signs).flatMap(({ name, block }) => block.values.says ? [{ name, says: block.values.says.value, stands: block.values.stands?.value ?? 'outside', ...given({ letters: block.values.letters?.value }) }] : [])),
         receptaclesInside: receptaclesInside(nameBlocks(job.receptacles).flatMap(({ name, block }) => block.values.stands ? [{ name, stands: block.values.stands.value, ...given({ height: block.values.height?.value }) }] : [])),

@@ -4,6 +4,7 @@ import type { Thing } from '../engines/fittings/things.js';
 import type { Part } from '../engines/parts/part.js';
 import type { ShellInput } from '../engines/shell/shell-input.js';
 import type { ShellResult } from '../engines/shell/shell-result.js';
+import type { TurningInput } from '../engines/access/turning-space.js';
 import type { ZonedEquipment, ZoneProblem } from '../engines/electrical/index.js';
 import type { AssembledAir } from './air.js';
 import type { AssembledBenches } from './benches.js';
@@ -34,6 +35,8 @@ export interface Results {
     readonly circuits: readonly AssembledCircuit[];
     /** Equipment with the IEC zones it stands in, and what is wrong with that; nothing under other rule sets. */
     readonly zones: { readonly equipment: readonly ZonedEquipment[]; readonly problems: readonly ZoneProblem[]; readonly lacks: readonly string[] } | undefined;
+    /** The floor and what takes it, for whoever turns a wheelchair there. */
+    readonly floor: TurningInput | undefined;
     readonly signs: SignFacts;
     readonly receptaclesInside: readonly ReceptacleInput[];
     readonly site: AssembledSite | undefined;

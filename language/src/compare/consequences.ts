@@ -14,7 +14,7 @@ export const consequenceOfComputed: Readonly<Record<string, Consequence>> = {
     'heater.fastening_height': 'drawing', 'heater.power': 'approve', 'heater.protective_conductor': 'approve', 'heater.run': 'approve', 'heater.sensor_band': 'approve', 'heater.stone_top': 'drawing',
     'heater.voltage_drop': 'approve',
     'room.*.panels': 'drawing', 'room.assembly_headroom': 'approve', 'room.ceiling_thickness': 'drawing', 'room.closing_corner': 'drawing', 'room.inside.depth': 'drawing', 'room.inside.height': 'drawing',
-    'room.inside.volume': 'approve', 'room.inside.width': 'drawing', 'room.panel_height': 'drawing', 'room.panel_mass': 'order', 'room.panels': 'drawing', 'room.wall_thickness': 'drawing',
+    'room.inside.volume': 'approve', 'room.inside.width': 'drawing', 'room.panel_height': 'drawing', 'room.panel_mass': 'order', 'room.panels': 'drawing', 'room.turning_circle': 'approve', 'room.wall_thickness': 'drawing',
     'site.spare_depth': 'drawing', 'site.spare_width': 'drawing',
     'vent.free_area': 'approve', 'vent.gross_area': 'drawing', 'vent.lower_edge': 'drawing', 'vent.role': 'approve', 'window.glass_area': 'drawing', 'window.head': 'drawing',
 };

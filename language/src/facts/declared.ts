@@ -73,6 +73,7 @@ export const declaredFacts: Readonly<Partial<Record<BlockKind | 'air', readonly 
         fact('panel_height', 'wall panel height', 'length'),
         fact('panel_mass', 'mass of the panel layers', 'mass'),
         fact('panels', 'panels', 'number'),
+        fact('turning_circle', 'largest circle free on the floor', 'length'),
         fact('wall_thickness', 'wall thickness', 'length'),
     ],
     site: [

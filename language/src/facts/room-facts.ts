@@ -2,6 +2,7 @@ import { walls } from '../core/geometry.js';
 import { inCubicMetres, volume } from '../core/length.js';
 import { showLength } from '../core/show.js';
 import type { Results } from '../assembly/results.js';
+import { freeCircleOf } from '../assembly/access.js';
 import { panelUnits } from '../engines/shell/parts.js';
 import { ofVolume } from '../core/value.js';
 import type { Job } from '../model/job.js';
@@ -49,6 +50,10 @@ export function roomFacts(job: Job, results: Results): readonly FactProvider[] {
         lengthFact('room.assembly_headroom', 'height needed to put it up', () => shell()?.headroom.required, () => {
             const headroom = shell()?.headroom;
             return { because: [given?.height, job.site?.values.ceiling], how: headroom && `${headroom.governing.kind.replaceAll('-', ' ')} governs${headroom.available === undefined ? '' : `; ${show(headroom.available)} is there`}` };
+        }),
+        lengthFact('room.turning_circle', 'largest circle free on the floor', () => results.floor && freeCircleOf(results.floor)?.diameter, () => {
+            const circle = results.floor && freeCircleOf(results.floor);
+            return { because: [given?.width, given?.depth], how: circle && `its middle ${showLength(circle.x, job.unit, 'drawing')} from the left lining and ${showLength(circle.y, job.unit, 'drawing')} from the front one, clear of benches, heaters, guards and inward doors` };
         }),
         ...(['width', 'depth'] as const).map(axis => lengthFact(`site.spare_${axis}`, `${axis} to spare on site`, () => results.site?.fit?.axes.find(found => found.axis === axis)?.spare, () => {
             const found = results.site?.fit?.axes.find(one => one.axis === axis);

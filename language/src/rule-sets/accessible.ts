@@ -5,7 +5,7 @@ import { clause, type RuleSet } from './rule-set.js';
 
 const notChecked = [
     'accessible route to the room',
-    'controls within reach and their operating force',
+    'operating force of controls, and reach over something that stands before them',
     'hardware and maneuvering clearance of the door',
     'which rooms of a building have to be accessible beyond the share stated',
 ] as const;
@@ -32,6 +32,10 @@ export const usAccessible: RuleSet<'us_accessible'> = {
         clause('floor.clear-space', size(inches(30), inches(48)), ada('305.3', 'Clear floor space of 30 in by 48 in.')),
         clause('floor.clear-space-place', word('at_bench_end_along_short_axis'), ada('903.2', 'The clear floor space is at the end of the bench, parallel to its short axis.')),
         clause('floor.turning-circle', length(inches(60)), ada.fromMemory('304.3 by 612.3', 'Turning space of 60 in within the room.')),
+        clause('floor.turning-square', length(inches(60)), ada.fromMemory('304.3.2', 'A T-shaped turning space lies within a square of 60 in.')),
+        clause('floor.turning-arm', length(inches(36)), ada.fromMemory('304.3.2', 'Arms and base of the T are 36 in wide, the arms 12 in clear on each side and the base 24 in.')),
+        clause('control.reach-low', length(inches(15)), ada.fromMemory('308.2.1 by 309.3', 'Operable parts are at least 15 in above the floor.')),
+        clause('control.reach-high', length(inches(48)), ada.fromMemory('308.2.1 by 309.3', 'Operable parts are at most 48 in above the floor, reached from before them without an obstruction.')),
         clause('door.into-bench-floor-space', no, ada('612.2', 'The door does not swing into the clear floor space of the bench.')),
         clause('door.clear-width', length(inches(32)), ada.fromMemory('404.2.3', 'A clear doorway of 32 in with the leaf open at 90°.')),
         clause('door.threshold', length(inches(0, 1, 2)), ada.fromMemory('404.2.5', 'A threshold of 1/2 in at most.')),

@@ -99,6 +99,10 @@ export const clauseKeys = {
     'floor.clear-space': minimum('size', 'clear floor space'),
     'floor.clear-space-place': choice('place of the clear floor space', 'at_bench_end_along_short_axis'),
     'floor.turning-circle': minimum('length', 'diameter of the turning space'),
+    'floor.turning-square': minimum('length', 'square a T-shaped turning space fills'),
+    'floor.turning-arm': minimum('length', 'width of arms and base of a T-shaped turning space'),
+    'control.reach-low': minimum('length', 'height of a control over the floor, least'),
+    'control.reach-high': maximum('length', 'height of a control over the floor, most'),
     'scoping.share': minimum('ratio', 'share of clustered rooms that are accessible'),
     'scoping.each-type': minimum('count', 'accessible rooms of each type'),
 

@@ -32,6 +32,7 @@ import { ledgerScrewTooLong } from './ledger-screw-too-long.js';
 import { ledgerScrewTooShort } from './ledger-screw-too-short.js';
 import { legThroughBench } from './leg-through-bench.js';
 import { lightLowOverBench } from './light-low-over-bench.js';
+import { noTurningSpace } from './no-turning-space.js';
 import { noWallBehindBench } from './no-wall-behind-bench.js';
 import { riseTooLow } from './rise-too-low.js';
 import { seatTooShallow } from './seat-too-shallow.js';
@@ -42,6 +43,7 @@ import { tierBehindNotHigher } from './tier-behind-not-higher.js';
 import { tierBehindOnAnotherWall } from './tier-behind-on-another-wall.js';
 import { tiersInACircle } from './tiers-in-a-circle.js';
 import { tiersOverlap } from './tiers-overlap.js';
+import { turningSpaceUnderDoor } from './turning-space-under-door.js';
 
 /** Rules of this family, by id. */
 export const benchRules: readonly Rule[] = [
@@ -78,6 +80,7 @@ export const benchRules: readonly Rule[] = [
     ledgerScrewTooShort,
     legThroughBench,
     lightLowOverBench,
+    noTurningSpace,
     noWallBehindBench,
     riseTooLow,
     seatTooShallow,
@@ -88,4 +91,5 @@ export const benchRules: readonly Rule[] = [
     tierBehindOnAnotherWall,
     tiersInACircle,
     tiersOverlap,
+    turningSpaceUnderDoor,
 ];

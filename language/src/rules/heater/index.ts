@@ -9,6 +9,7 @@ import { clearanceBesideTooSmall } from './clearance-beside-too-small.js';
 import { controlInWrongPlace } from './control-in-wrong-place.js';
 import { controlInsideRoom } from './control-inside-room.js';
 import { controlMissing } from './control-missing.js';
+import { controlOutOfReach } from './control-out-of-reach.js';
 import { duckboardOutsideRoom } from './duckboard-outside-room.js';
 import { duckboardSlatsDoNotFit } from './duckboard-slats-do-not-fit.js';
 import { duckboardUnderHeater } from './duckboard-under-heater.js';
@@ -64,7 +65,7 @@ import { warningSignMissing } from './warning-sign-missing.js';
 /** Rules of this family, by id. */
 export const heaterRules: readonly Rule[] = [
     bathingSignMissing, benchTooNearHeater, blockingDeeperThanWall, clearanceAboveTooSmall, clearanceBeforeTooSmall, clearanceBelowTooSmall,
-    clearanceBesideTooSmall, controlInWrongPlace, controlInsideRoom, controlMissing, duckboardOutsideRoom, duckboardSlatsDoNotFit, duckboardUnderHeater,
+    clearanceBesideTooSmall, controlInWrongPlace, controlInsideRoom, controlMissing, controlOutOfReach, duckboardOutsideRoom, duckboardSlatsDoNotFit, duckboardUnderHeater,
     feetBelowStones, fittingNotOnNeighbourWall, fittingOffWall, fittingOnOpening, fittingPlaceMissing, guardLeavesWall, guardMeetsThing, guardMissing,
     guardOffsetMissing, heaterAboveCeiling, heaterCannotPassDoor, heaterListingMissing, heaterMissing, heaterNotListedWithSystem, heaterNotOnNeighbourWall,
     heaterPlaceMissing, heaterRunsOffWall, heaterScrewMeetsFacing, heaterScrewMissing, heaterScrewTooShort, heaterWayOutBlocked, heaterWithoutBlocking,
