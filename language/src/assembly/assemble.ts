@@ -1,6 +1,6 @@
 import { boxOnWall, interval, shift, type Box, type InsideSize, type Wall } from '../core/geometry.js';
-import { zero, type Length } from '../core/length.js';
-import { checkZones, zoneOf, type ZonedEquipment } from '../engines/electrical/index.js';
+import { sum, zero, type Length } from '../core/length.js';
+import { checkZones, zoneOf, zoneSolids, type ZonedEquipment } from '../engines/electrical/index.js';
 import { ceilingMouldings } from '../engines/fittings/ceiling-moulding.js';
 import { roomThings, type Thing } from '../engines/fittings/things.js';
 import { receptaclesInside, signFacts } from '../engines/heater/controls.js';
@@ -10,7 +10,7 @@ import type { Part } from '../engines/parts/part.js';
 import type { BasePlate } from '../engines/shell/base-plates.js';
 import { shellParts } from '../engines/shell/parts.js';
 import { computeShell } from '../engines/shell/shell.js';
-import type { ShellInput, WallFastening } from '../engines/shell/shell-input.js';
+import type { ShellInput, ShellLayer, WallFastening } from '../engines/shell/shell-input.js';
 import type { Footing } from '../engines/site/floor.js';
 import type { Job } from '../model/job.js';
 import { electricalFamily, type RuleSet } from '../rule-sets/index.js';
@@ -28,7 +28,7 @@ import { once } from './once.js';
 import { assembleDoors, assembleWindows, shellOpenings } from './openings.js';
 import { remembered } from './remember.js';
 import type { Results } from './results.js';
-import { roomShell } from './room.js';
+import { roomShell, type RoomShell } from './room.js';
 import { assembleSite } from './site.js';
 
 const shellOf = remembered('shell', computeShell);
@@ -76,7 +76,7 @@ export function assemble(job: Job, ruleSets: readonly RuleSet[]): Results {
         inside: size, things: things(), doors: doors(), windows: windows(), fittings: fittings(), isFloorCombustible: isFloorCombustible(job),
     })), []);
     const circuits = once(() => assembleCircuits(job, ruleSets, heatersWithModels(job)));
-    const zones = whenInside(size => electricalFamily(ruleSets) === 'iec' ? zonesOf(size, heaters(), fittings()) : undefined, undefined);
+    const zones = whenInside(size => electricalFamily(ruleSets) === 'iec' ? zonesOf(size, room(), heaters(), fittings()) : undefined, undefined);
     const site = once(() => {
         const [shellOf, made, size] = [room(), shell(), inside()];
         const footings = shellOf && made && size ? footingsOf(made.result.basePlates, benches()?.result.benches ?? [], shellOf.thickness, size) : [];
@@ -113,7 +113,7 @@ function floorShape(job: Job): FloorShape {
 }
 
 /** Electrical equipment and the zones it stands in. The heater's own parts count as the heater. */
-function zonesOf(inside: InsideSize, heaters: readonly AssembledHeater[], fittings: readonly AssembledFitting[]): Results['zones'] {
+function zonesOf(inside: InsideSize, shell: RoomShell | undefined, heaters: readonly AssembledHeater[], fittings: readonly AssembledFitting[]): Results['zones'] {
     const casing = heaters.find(({ heater }) => heater)?.heater?.casing;
     if (!casing) return undefined;
     const equipment = fittings.flatMap(({ name, thing, isElectrical, ratingC, waterDigit, block }): ZonedEquipment[] => {
@@ -121,8 +121,11 @@ function zonesOf(inside: InsideSize, heaters: readonly AssembledHeater[], fittin
         const kind = block.kind === 'sensor' ? 'heater' : block.kind === 'light' ? 'light' : thing.kind === 'cable_moulding' ? 'cable' : 'other';
         return [{ name, kind, zones: zoneOf(thing.box, casing, inside), ...given({ ratingC, waterDigit }) }];
     });
-    return { equipment, ...checkZones(equipment, { isHosed: false }) };
+    return { solids: zoneSolids(casing, inside, coldSide(shell?.base.wallLayers.front), coldSide(shell?.base.ceilingLayers)), equipment, ...checkZones(equipment, { isHosed: false }) };
 }
+
+/** From the lining face to the cold side of the insulation: what is outside the core does not count. */
+const coldSide = (layers: readonly ShellLayer[] = []): Length => sum(...layers.filter(({ role }) => role !== 'sheathing' && role !== 'facing').map(({ thickness }) => thickness));
 
 /** Ceiling mouldings inside; a system that names no stock for them gets none. */
 function mouldings(job: Job, inside: InsideSize | undefined, doorWall: Wall | undefined): readonly Part[] {

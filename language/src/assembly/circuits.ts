@@ -19,6 +19,10 @@ export interface AssembledCircuit {
     readonly family: 'us' | 'iec';
     readonly supply: SiteSupply;
     readonly manual: HeaterSupply;
+    /** The run, from the panel to the heater. */
+    readonly run: readonly IecRunSegment[];
+    /** What is there already. */
+    readonly existing?: ExistingCircuit;
     readonly result: CircuitResult;
     readonly schedule: readonly ScheduleLine[];
 }
@@ -56,7 +60,8 @@ export function assembleCircuits(job: Job, ruleSets: readonly RuleSet[], heaters
                 }),
             })
             : circuitOfIec({ heater: manual, supply, run, ...given({ insulation: insulation === 'xlpe' ? 'xlpe' as const : 'pvc' as const, existing: hasExisting ? existing : undefined }) });
-        return [{ heater, family, supply, manual, result, schedule: scheduleLines({ heater: manual, supply, result, unit: job.unit }), ...(block && { block }) }];
+        const there = hasExisting ? existing : undefined;
+        return [{ heater, family, supply, manual, run, result, schedule: scheduleLines({ heater: manual, supply, run, result, unit: job.unit, ...given({ existing: there }) }), ...(there && { existing: there }), ...(block && { block }) }];
     });
 }
 

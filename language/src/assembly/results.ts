@@ -5,7 +5,7 @@ import type { Part } from '../engines/parts/part.js';
 import type { ShellInput } from '../engines/shell/shell-input.js';
 import type { ShellResult } from '../engines/shell/shell-result.js';
 import type { TurningInput } from '../engines/access/turning-space.js';
-import type { ZonedEquipment, ZoneProblem } from '../engines/electrical/index.js';
+import type { ZonedEquipment, ZoneProblem, ZoneSolids } from '../engines/electrical/index.js';
 import type { AssembledAir } from './air.js';
 import type { AssembledBenches } from './benches.js';
 import type { AssembledCircuit } from './circuits.js';
@@ -33,8 +33,8 @@ export interface Results {
     /** Surfaces, openings, benches, heaters with their guards, vents and fittings, as boxes in the room frame. */
     readonly things: readonly Thing[];
     readonly circuits: readonly AssembledCircuit[];
-    /** Equipment with the IEC zones it stands in, and what is wrong with that; nothing under other rule sets. */
-    readonly zones: { readonly equipment: readonly ZonedEquipment[]; readonly problems: readonly ZoneProblem[]; readonly lacks: readonly string[] } | undefined;
+    /** The IEC zones as solids, equipment with those it stands in, and what is wrong with that; nothing under other rule sets. */
+    readonly zones: { readonly solids: ZoneSolids; readonly equipment: readonly ZonedEquipment[]; readonly problems: readonly ZoneProblem[]; readonly lacks: readonly string[] } | undefined;
     /** The floor and what takes it, for whoever turns a wheelchair there. */
     readonly floor: TurningInput | undefined;
     readonly signs: SignFacts;

@@ -12,25 +12,38 @@ import { severityChanges, waiversInForce } from './standing.js';
 import { catalogueEntries } from './stock-offers.js';
 
 /** What a reader has to know of a list: open findings, roundings, rules with their editions, manuals, catalogues, and what nobody checked. */
-export function documentNotes({ job, results, findings, ruleSets, settings, leftOut = [] }: RenderedJob, catalogues: readonly Block<'catalogue'>[] = []): readonly string[] {
-    const entries = catalogueEntries(job);
+export function documentNotes(analysis: RenderedJob, catalogues: readonly Block<'catalogue'>[] = []): readonly string[] {
+    const { job, results, settings } = analysis;
     const scale = scaleOf({ job, ...(settings && { settings }) });
     return [
-        ...openFindings(findings),
-        ...(isReadWhole(job) ? [] : ['Part of this job could not be read; what depends on it is left out.']),
-        ...accepted(findings),
-        ...changedSeverities(findings, leftOut),
+        ...stateNotes(analysis),
         roundingNote(scale),
         ...(results.parts.length > 0 ? [numberingRule] : []),
         ...slatGaps({ results }).map(gap => showSlatGap(gap, scale)),
         ...(results.parts.some(isMoulding) ? [mouldingPractice] : []),
+        ...sourceNotes(analysis, catalogues),
+        // last, where a reader who takes the list for the whole order still comes upon it
+        `Not on this list: ${notOnList({ job, results }).join('; ')}.`,
+    ];
+}
+
+/** The state a job is in: what is open, what could not be read, what somebody accepted or chose to weigh otherwise. */
+export const stateNotes = ({ job, findings, leftOut = [] }: Pick<RenderedJob, 'job' | 'findings' | 'leftOut'>): readonly string[] => [
+    ...openFindings(findings),
+    ...(isReadWhole(job) ? [] : ['Part of this job could not be read; what depends on it is left out.']),
+    ...accepted(findings),
+    ...changedSeverities(findings, leftOut),
+];
+
+/** What a job was held against: rule sets with their editions, manuals, catalogues, and what nobody checked. */
+export function sourceNotes({ job, ruleSets }: Pick<RenderedJob, 'job' | 'ruleSets'>, catalogues: readonly Block<'catalogue'>[] = []): readonly string[] {
+    const entries = catalogueEntries(job);
+    return [
         ...ruleSets.map(set => ruleSetNote(set, !job.block.written.has('rules'))),
         ...(ruleSets.length === 0 ? ['No published rule set is named in this job, so none was checked against.'] : []),
         ...manuals(entries),
         ...usedCatalogues(entries, catalogues),
         ...notChecked(ruleSets),
-        // last, where a reader who takes the list for the whole order still comes upon it
-        `Not on this list: ${notOnList({ job, results }).join('; ')}.`,
     ];
 }
 

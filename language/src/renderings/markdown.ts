@@ -3,14 +3,15 @@ import type { Table, TablesDocument } from './tables-document.js';
 
 /** The document as Markdown with pipe tables; every text of a job is escaped, so that a name cannot make a heading, a link or HTML. */
 export function documentMarkdown(document: TablesDocument): string {
-    const { title, subtitle, revision, tables, notes, cautions } = document;
+    const { title, subtitle, revision, tables, notes, cautions, everyPage, whenEmpty } = document;
     const list = (heading: string, lines: readonly string[]): string[] =>
         lines.length === 0 ? [] : [`## ${heading}`, '', ...lines.map(line => `- ${escapeMarkdown(line)}`), ''];
     return [
         `# ${escapeMarkdown(title)}`, '',
         ...(subtitle === undefined && revision === undefined ? [] : [[revision === undefined ? '' : `Revision ${escapeMarkdown(revision)}`, subtitle === undefined ? '' : escapeMarkdown(subtitle)].filter(text => text !== '').join(' · '), '']),
         ...list('Cautions', cautions),
-        ...tables.flatMap(table => [`## ${escapeMarkdown(table.caption)}`, '', tableMarkdown(table), '']),
+        ...tables.flatMap(table => [`## ${escapeMarkdown(table.caption)}`, '', tableMarkdown(table), '', ...(everyPage === undefined ? [] : [`*${escapeMarkdown(everyPage)}*`, ''])]),
+        ...(tables.length === 0 && whenEmpty !== undefined ? [escapeMarkdown(whenEmpty), ''] : []),
         ...list('Notes', notes),
     ].join('\n').replace(/\n+$/, '\n');
 }

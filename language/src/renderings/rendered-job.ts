@@ -17,6 +17,9 @@ export interface RenderedJob {
     readonly leftOut?: readonly ReportedFinding[];
 }
 
+/** What the electrical schedule reads of an analysed job. */
+export type ScheduledJob = Omit<RenderedJob, 'results'> & { readonly results: Pick<Results, 'circuits' | 'zones'> };
+
 export const jobName = (job: Job): string => job.block.name?.value ?? 'job';
 
 /** Whether every block of the job could be read; else a list made of it may lack parts. */

@@ -6,14 +6,14 @@ const gap = '  ';
 const leastWidth = 10;
 
 /** The document as plain text for a terminal or a print-out; tables are fitted to `width` columns as far as their words allow. */
-export function documentText({ title, subtitle, revision, tables, notes, cautions }: TablesDocument, width: number): string {
+export function documentText({ title, subtitle, revision, tables, notes, cautions, everyPage, whenEmpty = 'There is nothing to cut in this job yet.' }: TablesDocument, width: number): string {
     const head = [subtitle, revision === undefined ? undefined : `revision ${revision}`].filter(text => text !== undefined).join(', ');
     const list = (heading: string, lines: readonly string[]): string[] => lines.length === 0 ? [] : [heading, ...lines.flatMap(line => hang(line, width, '- ')), ''];
     return [
         ...wrap(printable(title), width), underline(title, width), ...(head === '' ? [] : wrap(printable(head), width)), '',
         ...list('Cautions', cautions),
-        ...tables.flatMap(table => [tableText(table, width), '']),
-        ...(tables.length === 0 ? ['There is nothing to cut in this job yet.', ''] : []),
+        ...tables.flatMap(table => [tableText(table, width), ...(everyPage === undefined ? [] : wrap(printable(everyPage), width)), '']),
+        ...(tables.length === 0 ? [...wrap(whenEmpty, width), ''] : []),
         ...list('Notes', notes),
     ].join('\n').replace(/\n+$/, '\n');
 }

@@ -51,6 +51,10 @@ export interface TablesDocument {
     readonly notes: readonly string[];
     readonly cautions: readonly string[];
     readonly csv: readonly CsvFile[];
+    /** What must stand on every page: below each table, and at the foot of each printed page. */
+    readonly everyPage?: string;
+    /** What is said in place of tables when there are none. */
+    readonly whenEmpty?: string;
 }
 
 export const cell = (text: string, sort?: number): TableCell => sort === undefined ? { text } : { text, sort };

@@ -1,23 +1,21 @@
 import path from 'node:path';
-import type { Analysis } from '../../../language/src/analyze.js';
-import { nearestName } from '../../../language/src/core/nearest.js';
 import type { ReportedFinding } from '../../../language/src/core/finding.js';
 import type { Span } from '../../../language/src/core/span.js';
 import { cutListDocument, jobGroups } from '../../../language/src/renderings/cut-list-document.js';
 import { cutListExport } from '../../../language/src/renderings/cut-list-json.js';
 import { cutListCsv } from '../../../language/src/renderings/cut-list-tables.js';
 import { Places } from '../../../language/src/renderings/findings-text.js';
-import { jobTrace, withTextFindings } from '../../../language/src/renderings/job-trace.js';
+import { jobTrace } from '../../../language/src/renderings/job-trace.js';
 import { documentMarkdown } from '../../../language/src/renderings/markdown.js';
 import { panelSchedule, panelScheduleCsv } from '../../../language/src/renderings/panel-schedule.js';
 import { jobName } from '../../../language/src/renderings/rendered-job.js';
 import { documentText } from '../../../language/src/renderings/report-text.js';
 import { stockPlanCsv } from '../../../language/src/renderings/stock-plan-tables.js';
 import { scaleOf, showCount } from '../../../language/src/renderings/show-figures.js';
-import { showList } from '../../../language/src/core/show.js';
 import type { PlannedStock } from '../../../language/src/renderings/stock-tasks.js';
 import { HighsInProcess } from '../solver/highs.js';
 import type { ParsedArguments } from './arguments.js';
+import { chosenJobs, jobOption, type ChosenJob } from './chosen-jobs.js';
 import type { Command } from './command.js';
 import { usualWidth, widthOf, type Console } from './console.js';
 import { usageFailure } from './exit-codes.js';
@@ -29,8 +27,7 @@ import { openWorkspace, type CheckedFile, type Workspace } from './workspace.js'
 import { planJobStock } from './stock-planning.js';
 import { writeWhole } from './written-file.js';
 
-type JobAnalysis = Analysis['jobs'][number];
-interface ListedJob { readonly file: CheckedFile; readonly analysis: JobAnalysis; readonly planned?: readonly PlannedStock[] }
+interface ListedJob extends ChosenJob { readonly planned?: readonly PlannedStock[] }
 
 export const cutlist: Command = {
     name: 'cutlist', takes: 'FILES…', summary: 'Print the cut list, the stock plan and the panel schedule of the jobs in the files.',
@@ -40,7 +37,7 @@ export const cutlist: Command = {
         'As csv one table is printed: the parts, or the one --table names. With --out the panels are written beside the parts as FILE-panels.csv, and with --stock the plan as FILE-stock-plan.csv.',
     ],
     options: [
-        { name: 'job', value: 'NAME', doc: 'Only the job of this name.' },
+        jobOption,
         { name: 'format', value: 'FORMAT', choices: ['text', 'markdown', 'csv', 'json'], doc: 'text (default), markdown, csv or json.' },
         { name: 'table', value: 'TABLE', choices: ['parts', 'panels', 'stock'], doc: 'With csv, the one table to give: parts, panels or stock.' },
         { name: 'out', value: 'FILE', doc: 'Write to a file instead of the terminal.' },
@@ -80,20 +77,6 @@ function secondsOf(args: ParsedArguments): number {
     const seconds = Number(written);
     if (!(seconds > 0 && seconds <= 86_400)) throw usageFailure(`--seconds wants a number above 0, up to a day, not ${shown(written)}.`);
     return seconds;
-}
-
-function chosenJobs({ files }: Workspace, args: ParsedArguments): readonly ListedJob[] {
-    const all = files.flatMap(file => file.analysis.jobs.map(job => ({ file, analysis: withTextFindings(job, file.analysis) })));
-    const name = args.value('job');
-    if (name === undefined) {
-        if (all.length === 0) throw usageFailure(`There is no job in ${showList(files.map(file => shown(file.name)))}.`);
-        return all;
-    }
-    const chosen = all.filter(({ analysis }) => jobName(analysis.job) === name);
-    if (chosen.length > 0) return chosen;
-    const names = all.map(({ analysis }) => jobName(analysis.job));
-    const meant = nearestName(name, names);
-    throw usageFailure(`There is no job called ${shown(name)}.${meant !== undefined ? ` Is ${meant} meant?` : names.length > 0 ? ` There ${names.length === 1 ? 'is' : 'are'} ${showList(names)}.` : ''}`);
 }
 
 async function planned(jobs: readonly ListedJob[], seconds: number | undefined): Promise<readonly ListedJob[]> {

@@ -11,7 +11,7 @@ const codes = [
 export function mainHelp(commands: readonly Command[], width: number): string {
     const nameWidth = Math.max(...commands.map(usage).map(text => text.length));
     return [
-        `hotroom ${version}`, ...wrap('Checks job files for prefabricated timber-lined hot rooms and prints their cut lists.', width), '',
+        `hotroom ${version}`, ...wrap('Checks job files for prefabricated timber-lined hot rooms and prints their cut lists and electrical schedules.', width), '',
         'Commands', ...commands.map(command => `  ${usage(command).padEnd(nameWidth)}  ${command.summary}`), '',
         'Options', '  --help     Show this help; behind a command, the command\'s.', '  --version  Show the version.', '',
         ...codes, '',

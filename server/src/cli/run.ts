@@ -11,10 +11,11 @@ import { exportModel } from './export.js';
 import { shown } from './files.js';
 import { fmt } from './fmt.js';
 import { commandHelp, mainHelp } from './help.js';
+import { schedule } from './schedule.js';
 import { serve } from './serve.js';
 import { version } from './version.js';
 
-export const commands: readonly Command[] = [check, cutlist, diff, explain, exportModel, fmt, serve];
+export const commands: readonly Command[] = [check, cutlist, diff, explain, exportModel, fmt, schedule, serve];
 
 /**
  * Runs one command line.

@@ -12,11 +12,15 @@ const supply: SiteSupply = { volts: 240, phases: 'single', capacityA: 60 };
 const result = usCircuit({ heater, supply, run: [{ name: 'panel to room', length: feet(20), ambientC: 20 }], disconnect: 'within_sight' });
 
 test('the schedule in full', () => {
-    const text = scheduleLines({ heater, supply, result }).map(({ label, value, source }) => `${label}: ${value}${source ? ` [${source}]` : ''}`);
+    const text = scheduleLines({ heater, supply, result }).map(({ label, value, note, source }) => `${label}: ${value}${note === undefined ? '' : `. ${note}`}${source ? ` [${source}]` : ''}`);
     expect(text).toEqual([
         'Supply on site: 240 V single-phase',
         'Capacity available: 60 A',
         'Heater rating: 6000 W at 240 V single-phase [Test heater manual]',
+        'Maximum overcurrent device: 40 A [Test heater manual]',
+        'Minimum conductor: 8 AWG [Test heater manual]',
+        'Final connection: copper, 90 °C [Test heater manual]',
+        'Length of the run: 20\'',
         'Power at the supply: 6000 W [Test heater manual, rating]',
         'Current: 25 A [Ohm\'s law and the definition of electrical power]',
         'Continuous load: 31.25 A [NEC 2023, 424.4(B) (from memory; compare with a copy)]',
@@ -27,10 +31,6 @@ test('the schedule in full', () => {
         'Equipment ground: 10 AWG copper [NEC 2023, Table 250.122]',
         'Voltage drop: 0.31 %. 3 % on a branch circuit is advice, not a demand. [NEC 2023, chapter 9, Table 8 (from memory; compare with a copy)]',
         'Disconnecting means: within sight of the heater [NEC 2023, 424.19]',
-        'Length of the run: 20\'',
-        'Maximum overcurrent device: 40 A [Test heater manual]',
-        'Minimum conductor: 8 AWG [Test heater manual]',
-        'Final connection: copper, 90 °C [Test heater manual]',
         ...result.notChecked.map(item => `Not checked: ${item}`),
         `Caution: ${electricalCaution}`,
     ]);
@@ -39,7 +39,7 @@ test('the schedule in full', () => {
 test('closes with the caution whatever is missing, and what is missing stands in it', () => {
     const bare: HeaterSupply = { manual: 'Test heater manual', ratings: [] };
     const lines = scheduleLines({ heater: bare, supply, result: usCircuit({ heater: bare, supply, run: [] }) });
-    expect(lines.at(-1)).toEqual({ label: 'Caution', value: electricalCaution, source: '' });
+    expect(lines.at(-1)).toEqual({ section: 'caution', label: 'Caution', value: electricalCaution, source: '' });
     expect(electricalCaution).toContain('licensed electrician');
     expect(lines.filter(({ label }) => label === 'Not given').map(({ value }) => value)).toEqual(['rated power, voltage and phases of the heater in the Test heater manual']);
     expect(lines.filter(({ value }) => value === 'not in the Test heater manual').map(({ label }) => label)).toEqual(['Maximum overcurrent device', 'Minimum conductor', 'Final connection']);

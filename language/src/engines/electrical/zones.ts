@@ -27,10 +27,11 @@ export interface ZoneSolids {
  * @param heater casing of the heater, room frame, inside origin
  * @param inside dimensions on the lining faces
  * @param toColdSide distance from the lining faces to the cold side of the insulation, where the zones really end; zero ends them at the lining
+ * @param overCeiling the same above the ceiling lining
  * Source: IEC 60364-7-703 ed. 2.0, 703.32, from memory.
  */
-export function zoneSolids(heater: Box, inside: InsideSize, toColdSide: Length = zero): ZoneSolids {
-    const bounds = boundsOf(inside, toColdSide);
+export function zoneSolids(heater: Box, inside: InsideSize, toColdSide: Length = zero, overCeiling: Length = toColdSide): ZoneSolids {
+    const bounds = boundsOf(inside, toColdSide, overCeiling);
     const lower = shortest(zoneTwoTop, bounds.z.to);
     return {
         one: { x: grow(heater.x, zoneOneOffset), y: grow(heater.y, zoneOneOffset), cornerRadius: zoneOneOffset, clip: { x: bounds.x, y: bounds.y }, z: bounds.z },
@@ -50,7 +51,7 @@ export function zoneSolids(heater: Box, inside: InsideSize, toColdSide: Length =
  * Source: IEC 60364-7-703 ed. 2.0, 703.32, from memory.
  */
 export function zoneOf(thing: Box, heater: Box, inside: InsideSize, toColdSide: Length = zero): readonly Zone[] {
-    const bounds = boundsOf(inside, toColdSide);
+    const bounds = boundsOf(inside, toColdSide, toColdSide);
     if (!overlap(thing, bounds)) return [];
     const part: Box = { x: clip(thing.x, bounds.x), y: clip(thing.y, bounds.y), z: clip(thing.z, bounds.z) };
     const reach = square(zoneOneOffset);
@@ -63,11 +64,11 @@ export function zoneOf(thing: Box, heater: Box, inside: InsideSize, toColdSide: 
     return zones;
 }
 
-const boundsOf = ({ width, depth, height }: InsideSize, toColdSide: Length): Box => ({
+const boundsOf = ({ width, depth, height }: InsideSize, toColdSide: Length, overCeiling: Length): Box => ({
     x: interval(negate(toColdSide), plus(width, toColdSide)),
     y: interval(negate(toColdSide), plus(depth, toColdSide)),
     // Below the floor there is no insulated side that the standard lets the zones reach to.
-    z: interval(zero, plus(height, toColdSide)),
+    z: interval(zero, plus(height, overCeiling)),
 });
 const clip = (a: Interval, b: Interval): Interval => interval(longest(a.from, b.from), shortest(a.to, b.to));
 const square = (length: Length): bigint => BigInt(length) * BigInt(length);
