@@ -6,7 +6,7 @@ import type { ChangeWord, Consequence } from './change.js';
 /** What each computed figure moves when it changes; those that parts and panels tell themselves stay on the drawing. */
 export const consequenceOfComputed: Readonly<Record<string, Consequence>> = {
     'air.exhaust': 'approve', 'air.intake': 'approve', 'air.under_doors': 'approve',
-    'bench.build_up': 'drawing', 'bench.head_clearance': 'approve', 'bench.is_highest': 'drawing', 'bench.ledger.top': 'drawing', 'bench.legs': 'drawing', 'bench.length': 'drawing', 'bench.load_path': 'drawing',
+    'bench.build_up': 'drawing', 'bench.fit': 'drawing', 'bench.head_clearance': 'approve', 'bench.is_highest': 'drawing', 'bench.ledger.top': 'drawing', 'bench.legs': 'drawing', 'bench.length': 'drawing', 'bench.load_path': 'drawing',
     'bench.lying_places': 'drawing', 'bench.pieces': 'drawing', 'bench.rise': 'drawing', 'bench.seats': 'drawing', 'bench.slat_gap': 'drawing', 'bench.slats': 'drawing', 'bench.span.rail': 'drawing',
     'door.clear_width': 'approve', 'door.hand': 'order', 'door.hinges_needed': 'order', 'door.over_head': 'drawing', 'door.under_leaf': 'approve',
     'heater.circuit': 'approve', 'heater.clear_positions': 'drawing', 'heater.clearance.above': 'approve', 'heater.clearance.below': 'approve', 'heater.clearance.front': 'approve', 'heater.clearance.side': 'approve',
@@ -14,7 +14,7 @@ export const consequenceOfComputed: Readonly<Record<string, Consequence>> = {
     'heater.fastening_height': 'drawing', 'heater.power': 'approve', 'heater.protective_conductor': 'approve', 'heater.run': 'approve', 'heater.sensor_band': 'approve', 'heater.stone_top': 'drawing',
     'heater.voltage_drop': 'approve',
     'room.*.panels': 'drawing', 'room.assembly_headroom': 'approve', 'room.ceiling_thickness': 'drawing', 'room.closing_corner': 'drawing', 'room.inside.depth': 'drawing', 'room.inside.height': 'drawing',
-    'room.inside.volume': 'approve', 'room.inside.width': 'drawing', 'room.panel_height': 'drawing', 'room.panel_mass': 'order', 'room.panels': 'drawing', 'room.turning_circle': 'approve', 'room.wall_thickness': 'drawing',
+    'room.inside.volume': 'approve', 'room.inside.width': 'drawing', 'room.panel_height': 'drawing', 'room.panel_mass': 'order', 'room.panels': 'drawing', 'room.sitter.elbows': 'drawing', 'room.sitter.height': 'drawing', 'room.sitter.knees': 'drawing', 'room.sitter.lower_leg': 'drawing', 'room.sitter.thigh': 'drawing', 'room.turning_circle': 'drawing', 'room.wall_thickness': 'drawing',
     'site.spare_depth': 'drawing', 'site.spare_width': 'drawing',
     'vent.free_area': 'approve', 'vent.gross_area': 'drawing', 'vent.lower_edge': 'drawing', 'vent.role': 'approve', 'window.glass_area': 'drawing', 'window.head': 'drawing',
 };

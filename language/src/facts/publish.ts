@@ -3,6 +3,7 @@ import type { Job } from '../model/job.js';
 import { airFacts } from './air-facts.js';
 import { benchFacts } from './bench-facts.js';
 import { circuitFacts } from './circuit-facts.js';
+import { fitFacts, sitterFacts } from './sitter-facts.js';
 import type { FactProvider } from './facts-tree.js';
 import { heaterFacts } from './heater-facts.js';
 import { openingFacts } from './opening-facts.js';
@@ -10,7 +11,7 @@ import { roomFacts } from './room-facts.js';
 
 /** Who publishes about which kinds of block. */
 const groups: readonly { readonly kinds: readonly string[]; readonly facts: (job: Job, results: Results) => readonly FactProvider[] }[] = [
-    { kinds: ['room', 'site'], facts: roomFacts }, { kinds: ['door', 'window'], facts: openingFacts }, { kinds: ['bench'], facts: benchFacts },
+    { kinds: ['room', 'site'], facts: roomFacts }, { kinds: ['door', 'window'], facts: openingFacts }, { kinds: ['bench'], facts: benchFacts }, { kinds: ['room'], facts: sitterFacts }, { kinds: ['bench'], facts: fitFacts },
     { kinds: ['heater'], facts: heaterFacts }, { kinds: ['heater', 'circuit'], facts: circuitFacts }, { kinds: ['vent', 'air'], facts: airFacts },
 ];
 

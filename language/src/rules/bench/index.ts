@@ -25,9 +25,12 @@ import { benchTooShortToSit } from './bench-too-short-to-sit.js';
 import { benchTopBelowBuildUp } from './bench-top-below-build-up.js';
 import { benchWallsCannotJoin } from './bench-walls-cannot-join.js';
 import { climbTooHigh } from './climb-too-high.js';
+import { elbowsMeet } from './elbows-meet.js';
+import { feetHang } from './feet-hang.js';
 import { footRoomTooSmall } from './foot-room-too-small.js';
 import { headClearanceGenerous } from './head-clearance-generous.js';
 import { headClearanceTooLow } from './head-clearance-too-low.js';
+import { kneesMeetThing } from './knees-meet-thing.js';
 import { ledgerScrewTooLong } from './ledger-screw-too-long.js';
 import { ledgerScrewTooShort } from './ledger-screw-too-short.js';
 import { legThroughBench } from './leg-through-bench.js';
@@ -35,7 +38,9 @@ import { lightLowOverBench } from './light-low-over-bench.js';
 import { noTurningSpace } from './no-turning-space.js';
 import { noWallBehindBench } from './no-wall-behind-bench.js';
 import { riseTooLow } from './rise-too-low.js';
+import { seatDeeperThanThighs } from './seat-deeper-than-thighs.js';
 import { seatTooShallow } from './seat-too-shallow.js';
+import { sitterMeetsCeiling } from './sitter-meets-ceiling.js';
 import { slatScrewWrongLength } from './slat-screw-wrong-length.js';
 import { slatsDoNotFit } from './slats-do-not-fit.js';
 import { spanWithoutLeg } from './span-without-leg.js';
@@ -73,9 +78,12 @@ export const benchRules: readonly Rule[] = [
     benchTopBelowBuildUp,
     benchWallsCannotJoin,
     climbTooHigh,
+    elbowsMeet,
+    feetHang,
     footRoomTooSmall,
     headClearanceGenerous,
     headClearanceTooLow,
+    kneesMeetThing,
     ledgerScrewTooLong,
     ledgerScrewTooShort,
     legThroughBench,
@@ -83,7 +91,9 @@ export const benchRules: readonly Rule[] = [
     noTurningSpace,
     noWallBehindBench,
     riseTooLow,
+    seatDeeperThanThighs,
     seatTooShallow,
+    sitterMeetsCeiling,
     slatScrewWrongLength,
     slatsDoNotFit,
     spanWithoutLeg,

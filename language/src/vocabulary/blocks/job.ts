@@ -11,6 +11,9 @@ export const conductorWords = [
 ] as const;
 export type ConductorWord = typeof conductorWords[number];
 
+/** People by percentile of body measures; a test holds this list equal to the survey's. */
+export const personWords = ['p5_woman', 'p50_woman', 'p95_woman', 'p5_man', 'p50_man', 'p95_man'] as const;
+
 /** Kinds of value a parameter may take: figures by dimension, walls, words, and the kinds of entry a catalogue holds. */
 export const parameterKinds = [
     'length', 'number', 'count', 'power', 'voltage', 'current', 'temperature', 'wall', 'word', 'flag', 'text', 'panel_system', 'door_model', 'window_model', 'bench_build', 'heater_model',
@@ -126,6 +129,7 @@ export const jobBlocks = {
             corners: may(choice('front_and_back', 'sides', 'pinwheel'), 'Which walls run through at the corners.', { otherwise: 'as the panel system states' }),
             no_facing: may(wallList, 'Hidden walls that get no facing.', { otherwise: 'every wall is faced' }),
             closing_corner: may(choice('front_left', 'front_right', 'back_left', 'back_right'), 'The corner that is closed last.', { otherwise: 'chosen by rule' }),
+            fits: may(choices(...personWords), 'The people who are to sit in it, by percentiles of body measures: p5 is smaller than all but one in twenty. What does not fit them is told.', { otherwise: 'nobody is told of; figures are those of p5_woman and p95_man' }),
             stone_or_tile: may(size, 'Area of uninsulated stone, tile or log inside, as a width x height, for heater sizing.', { otherwise: 'none', oftenCalled: ['glass_area', 'uninsulated'] }),
         },
     }),
