@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { sittersOf } from '../../../language/src/engines/access/ergonomics.js';
+import { sittersOf, type Governing } from '../../../language/src/engines/access/ergonomics.js';
 import { bodyMeasure, bodyMeasures, persons, type BodyMeasure, type Person } from '../../../language/src/rule-sets/anthropometry.js';
 import { personWords } from '../../../language/src/vocabulary/blocks/job.js';
 import '../../support/seed.js';
@@ -28,6 +28,6 @@ test('naming more people never asks for less: heads, knees and elbows want more 
 
 test('each measure that governs is the one of the person it names', () => {
     fc.assert(fc.property(people, some => {
-        for (const { measure, person, length } of Object.values(sittersOf(some))) { expect(some).toContain(person); expect(length).toBe(bodyMeasure(measure, person)); }
+        for (const { measure, person, length } of Object.values(sittersOf(some)) as readonly Governing[]) { expect(some).toContain(person); expect(length).toBe(bodyMeasure(measure, person)); }
     }), { numRuns: 100 });
 });
