@@ -4,6 +4,7 @@ import { parametersOf } from '../model/arguments.js';
 import { isKind, type Given } from '../model/block.js';
 import { HouseCondition } from '../model/house-condition.js';
 import type { Names } from '../model/names.js';
+import { clauseKeys, showConflict, strictest, type ClauseKey } from '../rule-sets/index.js';
 import { ruleById } from '../rules/index.js';
 import { endOf, type Token } from '../syntax/token-list.js';
 import { describeParameter } from './describe.js';
@@ -47,6 +48,10 @@ export function madeLines(input: HoverInput, start: number): readonly string[] {
     }
     return [];
 }
+
+/** Where the rule sets of a job want different things, and what governs. */
+export const disputeLines = ({ ruleSets, job }: HoverInput['analysis']['jobs'][number]): readonly string[] =>
+    (Object.keys(clauseKeys) as ClauseKey[]).flatMap(key => strictest(ruleSets, key)?.conflicts ?? []).map(conflict => showConflict(conflict, job.unit));
 
 /** What was said of a fact before it was said otherwise, the first of it first. */
 export function overrideLines(input: HoverInput, given: Given<unknown>): readonly string[] {

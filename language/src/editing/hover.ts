@@ -12,7 +12,7 @@ import { isStatement, statements } from '../vocabulary/statements.js';
 import { describeChoice, describeHeader, describeProperty } from './describe.js';
 import { blockStartingAt, factsPrefix, headlines } from './find-block.js';
 import { callHover, expressionHover, figureHover, letHover } from './hover-names.js';
-import { madeLines, overrideLines, ruleLines, waiverHover } from './hover-rules.js';
+import { disputeLines, madeLines, overrideLines, ruleLines, waiverHover } from './hover-rules.js';
 import type { Sight } from './offer.js';
 import { isWordToken, type RawText } from './raw-facts.js';
 import { headerParts, spotAt, type Spot } from './spot.js';
@@ -151,6 +151,7 @@ function valueHover(input: HoverInput, { fact, property, key }: Extract<Spot, { 
     const shown = given && showGivenBoth(property, given);
     if (shown !== undefined) lines.push(shown);
     const more = [describeProperty(property)];
+    if (key === 'rules' && block?.job) more.push(...disputeLines(block.job));
     const said = given ? overrideLines(input, given) : [];
     lines.push(...said);
     const room = shownFacts - 1 - said.length;

@@ -8,7 +8,8 @@ import type { Job } from '../model/job.js';
 import type { JobSource } from '../model/job-source.js';
 import type { NameFound, Names } from '../model/names.js';
 import type { LanguageFinding } from '../model/reading.js';
-import { findRuleSet, type RuleSet } from '../rule-sets/index.js';
+import { decisionsOf } from './decisions.js';
+import { decide, findRuleSet, type RuleSet } from '../rule-sets/index.js';
 import { FactsTree } from './facts-tree.js';
 import { lookUp } from './look-up.js';
 import { publishFacts, publishFactsAbout } from './publish.js';
@@ -53,7 +54,7 @@ export function settle(source: JobSource, checkCancelled?: () => void): SettledJ
 
 function compute(source: JobSource, names: ComputedNames): SettledJob {
     const { job, findings, names: seen } = source.lower(names);
-    const ruleSets = (job.block.values.rules?.value ?? []).flatMap(id => findRuleSet(id) ?? []);
+    const ruleSets = decide((job.block.values.rules?.value ?? []).flatMap(id => findRuleSet(id) ?? []), decisionsOf(job));
     const results = assemble(job, ruleSets);
     return { job, results, facts: new FactsTree(() => publishFacts(job, results)), ruleSets, names: seen, findings };
 }

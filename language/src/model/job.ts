@@ -5,6 +5,7 @@ import type { Waiver } from './waivers.js';
 /** One job with its blocks by kind, in the order written. Engines and rules read this. */
 export interface Job {
     readonly block: Block<'job'>;
+    readonly decisions: readonly Block<'decision'>[];
     readonly site?: Block<'site'>;
     readonly obstructions: readonly Block<'obstruction'>[];
     readonly room?: Block<'room'>;
@@ -55,6 +56,7 @@ export function toJob(block: Block<'job'>, waivers: readonly Waiver[] = [], unit
     return {
         block,
         ...(site && { site }), ...(room && { room }), ...(thermometer && { thermometer }),
+        decisions: all('decision'),
         obstructions: (site?.children ?? []).filter(child => isKind(child, 'obstruction')),
         doors: all('door'), windows: all('window'), benches: all('bench'), heaters: all('heater'), circuits: all('circuit'), sensors: all('sensor'),
         controls: all('control'), vents: all('vent'), lights: all('light'), signs: all('sign'), receptacles: all('receptacle'), fittings: all('fitting'),

@@ -3,7 +3,7 @@ import type { ReportedFinding } from '../core/finding.js';
 import { showList } from '../core/show.js';
 import { isMoulding, mouldingPractice } from '../engines/fittings/ceiling-moulding.js';
 import { isKind, type Block } from '../model/block.js';
-import { notCheckedBy, type RuleSet } from '../rule-sets/index.js';
+import { keyOfWord, notCheckedBy, showConflict, strictest, type RuleSet } from '../rule-sets/index.js';
 import { notOnList } from './not-on-list.js';
 import { numberingRule } from './part-place.js';
 import { isMetricScale, purposeOf, scaleOf, showCount, type Scale } from './show-figures.js';
@@ -41,6 +41,7 @@ export function sourceNotes({ job, ruleSets }: Pick<RenderedJob, 'job' | 'ruleSe
     return [
         ...ruleSets.map(set => ruleSetNote(set, !job.block.written.has('rules'))),
         ...(ruleSets.length === 0 ? ['No published rule set is named in this job, so none was checked against.'] : []),
+        ...decided(job, ruleSets),
         ...manuals(entries),
         ...usedCatalogues(entries, catalogues),
         ...notChecked(ruleSets),
@@ -77,6 +78,13 @@ function changedSeverities(findings: readonly ReportedFinding[], leftOut: readon
 
 const ruleSetNote = ({ title, documents }: RuleSet, isOfProject: boolean): string =>
     `Rules used: ${title}${documents.length > 0 ? ` (${documents.map(document => `${document.title}, ${document.edition}`).join('; ')})` : ''}${isOfProject ? '; named by the settings of the project, as the job names none' : ''}.`;
+
+/** Where texts disagree and the job has chosen, with who decided it. */
+const decided = (job: RenderedJob['job'], ruleSets: readonly RuleSet[]): string[] => job.decisions.flatMap(({ values: { about, because, by } }) => {
+    const key = about && keyOfWord(about.value);
+    const conflicts = (key && strictest(ruleSets, key)?.conflicts)?.filter(({ kind }) => kind === 'decided') ?? [];
+    return conflicts.map(conflict => `${showConflict(conflict, job.unit)} Decided by ${by?.value ?? 'nobody named'}: ${because?.value ?? 'no reason given'}.`);
+});
 
 function manuals(entries: readonly Block[]): string[] {
     const named = entries.flatMap(entry => isKind(entry, 'heater_model') ? [entry.values.manual?.value ?? `none stated for ${entry.name?.value ?? 'a heater'}`] : []);

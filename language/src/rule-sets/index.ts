@@ -5,6 +5,7 @@ import { iec } from './iec.js';
 import type { RuleFamily, RuleSet } from './rule-set.js';
 import { usCommercial, usDwelling } from './united-states.js';
 
+export * from './decisions.js';
 export * from './figure.js';
 export * from './keys.js';
 export * from './rule-set.js';

@@ -33,6 +33,10 @@ export interface Clause<K extends ClauseKey = ClauseKey> {
     readonly isSuperseded?: true;
     /** The figure was remembered without certainty: show it, do not judge by it. */
     readonly isUncertain?: true;
+    /** The job follows this one where texts disagree. */
+    readonly isChosen?: true;
+    /** The job follows another text: shown, and never governs. */
+    readonly isSetAside?: true;
     /** What falls short of it may not be waived, whatever the rule otherwise allows. */
     readonly isNeverWaived?: true;
 }

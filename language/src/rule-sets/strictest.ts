@@ -12,10 +12,10 @@ export interface FromSet<K extends ClauseKey = ClauseKey> {
 
 /**
  * Two demands that do not say the same and cannot both be met by the governing one: `edition` when an older text differs, `practice` when
- * common practice aims elsewhere than a published clause, `disagreement` when published clauses name different things.
+ * common practice aims elsewhere than a published clause, `disagreement` when published clauses name different things, `decided` when the job has chosen.
  */
 export interface Conflict<K extends ClauseKey = ClauseKey> {
-    readonly kind: 'edition' | 'practice' | 'disagreement';
+    readonly kind: 'edition' | 'practice' | 'disagreement' | 'decided';
     readonly governing: FromSet<K>;
     readonly other: FromSet<K>;
 }
@@ -37,7 +37,7 @@ export function clausesOf<K extends ClauseKey>(ruleSets: readonly RuleSet[], key
 }
 
 /**
- * The figure that governs when several rule sets apply: the strictest current published clause; common practice only where none speaks.
+ * The figure that governs when several rule sets apply: what the job has chosen where texts disagree, else the strictest current published clause; common practice only where none speaks.
  * Equal figures go to the set named first.
  * @param ruleSets the sets of the job, in the order they are named
  * @param options `without`: conditions the job does not meet; clauses that depend on one of them are left out
@@ -47,10 +47,11 @@ export function strictest<K extends ClauseKey>(
     ruleSets: readonly RuleSet[], key: K, { without = [] }: { readonly without?: readonly Condition[] } = {},
 ): Governing<K> | undefined {
     const all = clausesOf(ruleSets, key).filter(({ clause: { when } }) => when === undefined || !without.includes(when));
-    const current = all.filter(({ clause }) => !clause.isSuperseded);
+    const current = all.filter(({ clause }) => !clause.isSuperseded && !clause.isSetAside);
+    const decided = all.filter(({ clause }) => clause.isChosen);
     const published = current.filter(isPublished);
     const certain = published.filter(({ clause }) => !clause.isUncertain);
-    const candidates = certain.length > 0 ? certain : published.length > 0 ? published : current;
+    const candidates = decided.length > 0 ? decided : certain.length > 0 ? certain : published.length > 0 ? published : current;
     let governing = candidates[0];
     if (!governing) return undefined;
     for (const candidate of candidates) if (isStricter(candidate.clause, governing.clause)) governing = candidate;
@@ -59,7 +60,7 @@ export function strictest<K extends ClauseKey>(
     const others = [...rest.filter(({ clause }) => !clause.isSuperseded), ...rest.filter(({ clause }) => clause.isSuperseded)];
     const conflicts = others.flatMap((other): Conflict<K>[] => {
         if (isMetBy(other.clause, chosen.clause)) return [];
-        const kind = other.clause.isSuperseded ? 'edition' : isPublished(other) === isPublished(chosen) ? 'disagreement' : 'practice';
+        const kind = other.clause.isSetAside ? 'decided' : other.clause.isSuperseded ? 'edition' : isPublished(other) === isPublished(chosen) ? 'disagreement' : 'practice';
         return [{ kind, governing: chosen, other }];
     });
     return { key, figure: chosen.clause.figure, ...chosen, others, conflicts };
@@ -71,6 +72,7 @@ export function showConflict({ kind, governing, other }: Conflict, unit: LengthU
     const title = capital(clauseKeys[governing.clause.key].title);
     switch (kind) {
         case 'edition': return `${title}: ${says(governing)} governs; an older text has ${says(other)}.`;
+        case 'decided': return `${title}: the job follows ${says(governing)} and sets ${says(other)} aside.`;
         case 'practice': return `${title}: ${says(governing)} governs; ${says(other)} yields to it.`;
         case 'disagreement': return `${title}: ${says(governing)} and ${says(other)} disagree; the local authority decides.`;
     }

@@ -9,7 +9,7 @@ import { strictest, type ClauseKey, type Condition, type Governing, type RuleSet
  * @param options `without`: conditions the job does not meet
  */
 export const governing = <K extends ClauseKey>(ruleSets: readonly RuleSet[], key: K, options: { readonly without?: readonly Condition[] } = {}): Governing<K> | undefined =>
-    strictest(ruleSets.includes(goodPractice) ? ruleSets : [...ruleSets, goodPractice], key, options);
+    strictest(ruleSets.some(({ id }) => id === goodPractice.id) ? ruleSets : [...ruleSets, goodPractice], key, options);
 
 /** What common practice alone says of a key. */
 export const practised = <K extends ClauseKey>(key: K): Governing<K> | undefined => strictest([goodPractice], key);

@@ -25,6 +25,7 @@ export const explain: Command = {
 
 /** What each family is about, in the order they are listed. */
 const families: Readonly<Record<RuleHelp['family'], string>> = {
+    job: 'what the job as a whole says, and decides between texts',
     site: 'the place the room is built in', shell: 'wall and ceiling panels', opening: 'doors and windows', bench: 'benches', heater: 'heater, sensor, controls, signs',
     electrical: 'circuits, supply, lights', air: 'vents and air change', language: 'the text of a file itself', settings: 'the settings file of a project',
 };

@@ -23,6 +23,8 @@ export const exhaustPlaceDisputed = defineRule({
         // While the governing place is missed there is a finding about that, and it tells of the other place too.
         if (!rule || !kept) return;
         for (const conflict of rule.conflicts) {
+            // What the job has decided is recorded with its reason.
+            if (conflict.kind === 'decided') continue;
             const other = conflict.other.clause.figure.value;
             if (placed.some(({ exhaust }) => isAt(exhaust, other))) continue;
             yield {

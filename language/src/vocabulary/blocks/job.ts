@@ -4,6 +4,9 @@ import { choice, choices, condition, current, count, date, flag, length, lengths
 /** Ids of the published rule sets a job may name; a test holds this list equal to the rule sets that exist. */
 export const ruleSetIds = ['us_dwelling', 'us_commercial', 'us_accessible', 'california_accessible', 'ca_electrical', 'iec', 'good_practice'] as const;
 
+/** What texts can disagree about without one being the stricter; a test holds this list equal to what the rule sets hold. */
+export const decidedWords = ['vent_opening_place', 'notice_required'] as const;
+
 /** Conductor sizes as single words. */
 export const conductorWords = [
     'awg_14', 'awg_12', 'awg_10', 'awg_8', 'awg_6', 'awg_4', 'awg_3', 'awg_2', 'awg_1',
@@ -73,6 +76,17 @@ export const jobBlocks = {
             when: may(condition, 'Only where this holds.', { otherwise: 'always' }),
             require: must(condition, 'What must hold.'),
             because: must(text, 'Where the requirement comes from; printed with every finding.'),
+        },
+    }),
+    decision: block({
+        doc: 'What the job follows where two texts want different things and neither is the stricter: which, why and who decided it. It is printed with every document.',
+        standsIn: ['job'], name: 'optional', walls: 'none', isRepeatable: true,
+        snippet: 'decision {\n\tabout     ${1:vent_opening_place}\n\tfollows   "${2:IMC 2018}"\n\tbecause   "${3:reason}"\n\tby        "${4:who}"\n}',
+        properties: {
+            about: must(choice(...decidedWords), 'What the texts disagree about.'),
+            follows: must(text, 'The text that is followed, by the beginning of its citation: "IMC 2018", "common practice".'),
+            because: must(text, 'Why.'),
+            by: must(text, 'Who decided it.'),
         },
     }),
     site: block({
