@@ -71,3 +71,10 @@ test('how a single-phase heater hangs on a three-phase supply stands in the powe
     }).steps.find(({ key }) => key === 'power')?.note;
     expect([note(120), note(208)]).toEqual(['Connected from one line to neutral.', 'Connected between two lines of the three.']);
 });
+
+// 14.4 kW at 240 V: 60 A, in two sets of 30 A. 37.5 A by the continuous factor: a 40 A device on 8 AWG, whose 60 °C column is 40 A.
+test('each set of a divided heater has its own device and conductors', () => {
+    const divided = circuit(14_400, [cool], { heater: heaterOf(14_400, { elementSets: 2 }) });
+    expect(divided.elementSets).toEqual({ sets: 2, setA: 30, deviceA: 40 });
+    expect(divided.steps.find(({ key }) => key === 'element-set-conductor')?.text).toBe('2 × 8 AWG copper, ground 10 AWG');
+});

@@ -44,3 +44,9 @@ test('nobody is asked of when the room names nobody', () => checkFindings(rule, 
 test('people that are being typed are nobody', () => checkFindings(rule, `
     room { system Skerry; width 84"; depth 79 1/2"; height 7'0"; ceiling spans_left_to_right; fits }
 `));
+test('an accessible seat is not to be lowered', () => checkFindings(rule, `
+    room { system Skerry; width 84"; depth 79 1/2"; height 7'0"; ceiling spans_left_to_right; fits p5_woman }
+    bench lower on back { build Slatted; top 18"; depth 16"; is_accessible yes }
+    //                                       ^^^ info: Bench lower is 18" above the floor; feet reach down 350 mm (≈13 3/4") (popliteal height of a 5th percentile woman, ANSUR II 2012). Set something for feet before it; the height of an accessible seat stays.
+    // without bench upper
+`));

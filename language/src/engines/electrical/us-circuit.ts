@@ -77,7 +77,8 @@ export function usCircuit(input: UsCircuitInput): CircuitResult {
     const laid = existing?.conductor?.system === 'awg' ? existing.conductor.awg : chosen?.used;
     const voltageDrop = dropOf(input, { currentA, phases: match.rating.phases, volts: match.volts, conductorC: terminalColumn }, laid, out);
     checkDisconnect(input.disconnect, out);
-    const elementSets = subdivide(heater, currentA, out);
+    const conditions = run.correction === undefined ? undefined : { terminalColumn, insulationColumn, correction: run.correction };
+    const elementSets = subdivide(heater, match.rating.phases, currentA, conditions, out);
 
     return {
         family: 'us', steps: out.steps, wattsAtSupply: match.watts, currentA, designCurrentA,
@@ -208,7 +209,7 @@ function checkDisconnect(disconnect: UsCircuitInput['disconnect'], out: Notes): 
     }));
 }
 
-function subdivide(heater: HeaterSupply, currentA: number, out: Notes): CircuitResult['elementSets'] {
+function subdivide(heater: HeaterSupply, phases: Phases, currentA: number, conditions: UsConditions | undefined, out: Notes): CircuitResult['elementSets'] {
     if (isAtMost(currentA, elementSetLimitA)) return undefined;
     const sets = heater.elementSets;
     if (sets === undefined || sets < 1) {
@@ -220,6 +221,14 @@ function subdivide(heater: HeaterSupply, currentA: number, out: Notes): CircuitR
     out.steps.push(figureStep({
         key: 'element-sets', label: 'Load of each element set', value: setA, unit: 'A', formula: 'I / sets',
         inputs: { I: showA(currentA), sets: String(sets), 'device of each set': deviceA === undefined ? 'none' : showA(deviceA) }, citation: necCitations.elementSet,
+    }));
+    const size = conditions && deviceA !== undefined ? thinnestFor(setA, setA * continuousFactor, deviceA, conditions) : undefined;
+    const used = size && byManual(heater, size, []);
+    const ground = used && deviceA !== undefined ? equipmentGround(deviceA) : undefined;
+    if (conditions && size && used && ground && deviceA !== undefined) out.steps.push(wordStep({
+        key: 'element-set-conductor', label: 'Conductors of each element set', text: `${phases === 'three' ? 3 : 2} × ${used} AWG copper, ground ${grownGround(ground, size, used)} AWG`,
+        formula: 'as for the circuit, with the load of one set',
+        inputs: { 'load of a set': showA(setA), device: showA(deviceA), 'usable ampacity': showA(usableAmpacity(used, conditions)) }, citation: ampacityCitation,
     }));
     if (!isAtMost(setA, elementSetLimitA)) out.problems.push({
         kind: 'not-subdivided', weight: 'problem', citation: necCitations.elementSet, currentA, sets, setA, limitA: elementSetLimitA,

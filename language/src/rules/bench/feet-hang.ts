@@ -15,11 +15,11 @@ export const feetHang = defineRule({
     isWaivable: true,
     fixes: 'none',
     *check(input) {
-        for (const { layout: { comfort: { rise, climbFrom } }, block, name, fit, sitters: { lowerLeg } } of judgedFits(input)) {
+        for (const { layout: { comfort: { rise, climbFrom }, isAccessible }, block, name, fit, sitters: { lowerLeg } } of judgedFits(input)) {
             if (fit.feetShort === 0) continue;
             yield {
                 at: block.values.top?.span ?? block.head,
-                message: `Bench ${name} is ${input.show(rise)} above ${climbFrom === undefined ? 'the floor' : `bench ${climbFrom}`}; feet reach down ${showMeasure(lowerLeg, input, 'most')}. Set something for feet before it, or lower the bench.`,
+                message: `Bench ${name} is ${input.show(rise)} above ${climbFrom === undefined ? 'the floor' : `bench ${climbFrom}`}; feet reach down ${showMeasure(lowerLeg, input, 'most')}. Set something for feet before it${isAccessible ? '; the height of an accessible seat stays' : ', or lower the bench'}.`,
                 citation: cited(lowerLeg), measured: lengthFigure(rise), required: lengthFigure(lowerLeg.length), subject: `${name}.rise`, related: whereMeant(input),
             };
         }

@@ -15,11 +15,11 @@ export const seatDeeperThanThighs = defineRule({
     isWaivable: true,
     fixes: 'none',
     *check(input) {
-        for (const { layout: { depth }, block, name, fit, sitters: { thigh } } of judgedFits(input)) {
+        for (const { layout: { depth, isAccessible }, block, name, fit, sitters: { thigh } } of judgedFits(input)) {
             if (fit.seatOver === 0) continue;
             yield {
                 at: block.values.depth?.span ?? block.head,
-                message: `Bench ${name} is ${input.show(depth)} deep; ${showMeasure(thigh, input, 'most')} is the most with which they lean back. Make it less deep, add a back rest before the wall, or leave it so where people lie.`,
+                message: `Bench ${name} is ${input.show(depth)} deep; ${showMeasure(thigh, input, 'most')} is the most with which they lean back. ${isAccessible ? 'Add a back rest before the wall; the depth of an accessible seat stays' : 'Make it less deep, add a back rest before the wall, or leave it so where people lie'}.`,
                 citation: cited(thigh), measured: lengthFigure(depth), required: lengthFigure(thigh.length), subject: name, related: whereMeant(input),
             };
         }

@@ -1,0 +1,4 @@
+import { anthropometryRows } from './anthropometry.js';
+import { checkPublished } from './table.js';
+
+checkPublished(anthropometryRows);

@@ -1,0 +1,4 @@
+import { circuitRows } from './circuits.js';
+import { checkPublished } from './table.js';
+
+checkPublished(circuitRows);
