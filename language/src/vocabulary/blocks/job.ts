@@ -78,17 +78,6 @@ export const jobBlocks = {
             because: must(text, 'Where the requirement comes from; printed with every finding.'),
         },
     }),
-    decision: block({
-        doc: 'What the job follows where two texts want different things and neither is the stricter: which, why and who decided it. It is printed with every document.',
-        standsIn: ['job'], name: 'optional', walls: 'none', isRepeatable: true,
-        snippet: 'decision {\n\tabout     ${1:vent_opening_place}\n\tfollows   "${2:IMC 2018}"\n\tbecause   "${3:reason}"\n\tby        "${4:who}"\n}',
-        properties: {
-            about: must(choice(...decidedWords), 'What the texts disagree about.'),
-            follows: must(text, 'The text that is followed, by the beginning of its citation: "IMC 2018", "common practice".'),
-            because: must(text, 'Why.'),
-            by: must(text, 'Who decided it.'),
-        },
-    }),
     site: block({
         doc: 'The place the room is built in, as measured.',
         standsIn: ['job'], name: 'none', walls: 'none', isRepeatable: false,
@@ -168,6 +157,17 @@ export const jobBlocks = {
         properties: {
             length: must(length, 'Length of the stretch.'),
             ambient: must(temperature, 'Air temperature around the cable there.'),
+        },
+    }),
+    decision: block({
+        doc: 'What the job follows where two texts want different things and neither is the stricter: which, why and who decided it. It is printed with every document.',
+        standsIn: ['job'], name: 'optional', walls: 'none', isRepeatable: true,
+        snippet: 'decision {\n\tabout     ${1:vent_opening_place}\n\tfollows   "${2:IMC 2018}"\n\tbecause   "${3:reason}"\n\tby        "${4:who}"\n}',
+        properties: {
+            about: must(choice(...decidedWords), 'What the texts disagree about.'),
+            follows: must(text, 'The text that is followed, by the beginning of its citation: "IMC 2018", "common practice".'),
+            because: must(text, 'Why.'),
+            by: must(text, 'Who decided it.'),
         },
     }),
 } as const;
