@@ -338,6 +338,7 @@ try {
         await keys.press('Control+w');
         await page.locator('.tab', { hasText: expected.jobTitle }).first().click();
         frame = await waitFor(() => workbench.webview(cutListPage), 'the cut list');
+        await workbench.focusEditor();
     });
     await steps.step('a file with two jobs asks which', async () => {
         await workbench.openFile(expected.twoJobsFile);

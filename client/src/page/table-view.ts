@@ -122,10 +122,10 @@ export class TableView {
     #cell({ text, place }: Table['rows'][number]['cells'][number], index: number): HTMLTableCellElement {
         const column = this.#table.columns[index];
         const look = column?.align ?? 'start';
-        const shown = held(text);
-        if (index === 0) return element('th', { class: look, text: shown, attributes: { scope: 'row' } });
+        const children = heldText(text);
+        if (index === 0) return element('th', { class: look, children, attributes: { scope: 'row' } });
         const mayBreak = text.length > longText || (column?.isProse === true && text.length > longText / 2);
-        const made = element('td', { class: mayBreak ? `${look} long` : look, text: shown });
+        const made = element('td', { class: mayBreak ? `${look} long` : look, children });
         if (column?.side) made.dataset['side'] = column.side;
         // Out of the order of Tab: the row is in it, and the arrow keys lead from the row to its places.
         if (column?.side && place !== undefined) made.append(element('button', { class: 'place', text: place, attributes: { type: 'button', tabindex: '-1', 'aria-label': `${column.label}: ${place}` } }));
@@ -229,8 +229,12 @@ export class TableView {
     }
 }
 
-/** A fraction stays with its whole inches and a figure with its unit: read alone at the start of a line, either is another length. */
-const held = (text: string): string => text.replace(/(\d) (?=\d+\/\d+["']|(?:mm|cm|m|kg|A|V|W|kW)\b)/g, '$1\u00a0');
+/**
+ * Text that breaks where it may: a fraction stays with its whole inches, a figure with its unit and a mark with its number. Read alone at the start of a
+ * line, each is another length or another part.
+ */
+const heldText = (text: string): readonly Node[] => text.split(/((?:≈|\b)\d+ \d+\/\d+["']?|\b[\d.]+ (?:mm|cm|m|kg|A|V|W|kW)\b|\b[A-Z0-9]+(?:-[A-Z0-9]+)+\b)/)
+    .map((part, index) => index % 2 === 1 ? element('span', { class: 'whole', text: part }) : document.createTextNode(part));
 
 function rowCount(count: number): string {
     return count === 1 ? '1 row' : `${count} rows`;

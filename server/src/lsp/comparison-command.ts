@@ -69,9 +69,10 @@ export class Comparisons {
         const { editing: { Places } } = servicesOf(this.services, document);
         const models = this.models(document, token).filter(({ model }) => job === undefined || model.job.name === job);
         const showPlace = shownFrom(document, Places);
+        const showPlaceInside = (span: Span): string => span.uri === document.uri.toString() ? `line ${Places.range(span).start.line + 1}` : showPlace(span);
         return {
             label: job === undefined ? fileNameOf(document.uri) : `${job} in ${fileNameOf(document.uri)}`,
-            jobs: models.map(model => ({ file: document.uri.toString(), model, showPlace })), locate: span => Places.location(span),
+            jobs: models.map(model => ({ file: document.uri.toString(), model, showPlace, showPlaceInside })), locate: span => Places.location(span),
         };
     }
 
@@ -93,12 +94,12 @@ export class Comparisons {
     private async sideOfRevision(opened: OpenedRevision, document: LangiumDocument, names: readonly string[], job: string | undefined): Promise<Side> {
         const { workspace, path: own, label, short, tree } = opened;
         const places = new TextPlaces(workspace.sources);
-        const inside = new TextPlaces({ ...workspace.sources, nameOf: uri => path.posix.relative(path.posix.dirname(own), workspace.pathOf(uri)) });
+        const others = new TextPlaces({ ...workspace.sources, nameOf: uri => path.posix.relative(path.posix.dirname(own), workspace.pathOf(uri)) });
         const files = await workspace.models(workspace.has(own) ? [own] : movedFrom(opened, names));
         return {
             label,
             jobs: files.flatMap(({ path: file, models }) => models.filter(({ model }) => job === undefined || file === own || names.includes(model.job.name))
-                .map(model => ({ file: file === own ? document.uri.toString() : file, model, showPlace: (span: Span) => places.showLine(span), showPlaceInside: (span: Span) => inside.showLine(span) }))),
+                .map(model => ({ file: file === own ? document.uri.toString() : file, model, showPlace: (span: Span) => places.showLine(span), showPlaceInside: (span: Span) => workspace.pathOf(span.uri) === own ? `line ${(places.start(span)?.line ?? 0) + 1}` : others.showLine(span) }))),
             locate: span => {
                 const file = workspace.pathOf(span.uri);
                 const uri = revisionAddress({ near: document.uri.toString(), tree, path: file }, short);

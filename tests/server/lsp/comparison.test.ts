@@ -51,7 +51,7 @@ describe('with another job or file, without git', () => {
         expect(lines(answer).find(line => line.startsWith('Figures: Wood as cut'))).toMatch(/^Figures: Wood as cut, before waste \| \+\d+\.\d\d USD \| \d+\.\d\d USD/);
         const top = rowNamed(answer, 'upper.top');
         expect([top.before?.uri, lineAt(standard, top.before), top.at?.uri, top.at!.range.start.line - top.before!.range.start.line]).toEqual([server.uri('old.hotroom'), 'top       37"', server.uri('new.hotroom'), 1]);
-        expect(top.cells.map(({ place }) => place)).toEqual([undefined, undefined, 'old.hotroom:42', 'new.hotroom:43']);
+        expect(top.cells.map(({ place }) => place)).toEqual([undefined, undefined, 'line 42', 'line 43']);
         expect(lineAt(standard, rowNamed(answer, 'part UPPER-LEG-1, bench rear leg').before)).toBe('bench upper on back {');
         for (const { rows } of answer.tables) for (const row of rows) expect([row.at !== undefined || row.before !== undefined, row.cells[0]?.text]).toEqual([true, row.cells[0]?.text]);
         expect(answer.markdown).toContain('- bench top to ceiling lining, upper: 43 1/4" → 42 1/4" (-1")');
@@ -117,7 +117,7 @@ describe('with a revision', () => {
         const short = repository.git('rev-parse', '--short=7', 'HEAD').trim();
         expect(answer.subtitle).toMatch(new RegExp(`^the last commit, ${short} → birch\\.hotroom: \\d+ changes$`));
         const top = rowNamed(answer, 'upper.top');
-        expect(top.cells.map(({ text, place }) => [text, place])).toEqual([['upper.top', undefined], ['changed', undefined], ['37"', 'birch.hotroom:42'], ['38"', 'birch.hotroom:42']]);
+        expect(top.cells.map(({ text, place }) => [text, place])).toEqual([['upper.top', undefined], ['changed', undefined], ['37"', 'line 42'], ['38"', 'line 42']]);
         expect(top.before!.uri).toMatch(/^hotroom-revision:\/jobs\/birch/);
         const text = await opened.ask('revisionText', top.before!.uri);
         expect(text).toBe(here(standard));
@@ -133,6 +133,7 @@ describe('with a revision', () => {
         const answer = await opened.compare('jobs/birch.hotroom', { kind: 'last-commit' });
         const [row] = answer.tables.flatMap(({ rows }) => rows).filter(({ cells: [cell] }) => cell?.text.startsWith('catalogue ') === true);
         expect(row?.cells.map(({ text }) => text)).toEqual(['catalogue Tarn60.manual', 'changed', '"Tarn 60 installation sheet, demo edition 1"', '"Tarn 60 installation sheet, demo edition 2"']);
+        expect(row?.cells.map(({ place }) => place)).toEqual([undefined, undefined, '../catalogue/heaters.hotroom:43', '../catalogue/heaters.hotroom:43']);
         expect(lineAt(await opened.ask('revisionText', row!.before!.uri) as string, row!.before)).toBe('manual    "Tarn 60 installation sheet, demo edition 1"');
     });
     test('a file that was renamed is found by its job, and one that is new has nothing to compare', async () => {
