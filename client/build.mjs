@@ -38,8 +38,10 @@ const node = {
 
 const bundles = [
     { ...node, entryPoints: ['client/src/extension.ts'], outfile: 'dist/extension.cjs', external: ['vscode'] },
-    { ...node, entryPoints: ['server/src/main.ts'], outfile: 'dist/server.cjs' },
-    { ...node, entryPoints: ['server/src/cli/main.ts'], outfile: 'dist/cli.cjs', banner: { js: `#!/usr/bin/env node\n${ownUrl}` } },
+    { ...node, entryPoints: ['server/src/main.ts'], outfile: 'dist/server-main.cjs' },
+    { ...node, entryPoints: ['server/src/launch.ts'], outfile: 'dist/server.cjs', define: { ...node.define, program: '"server-main.cjs"' } },
+    { ...node, entryPoints: ['server/src/cli/main.ts'], outfile: 'dist/cli-main.cjs' },
+    { ...node, entryPoints: ['server/src/launch.ts'], outfile: 'dist/cli.cjs', define: { ...node.define, program: '"cli-main.cjs"' }, banner: { js: `#!/usr/bin/env node\n${ownUrl}` } },
     { ...node, entryPoints: ['server/src/solver/highs-worker.ts'], outfile: 'dist/highs-worker.cjs' },
     { ...shared, platform: 'browser', format: 'iife', target: 'es2023', entryPoints: ['client/src/page/cut-list.ts'], outfile: 'dist/page/cut-list.js' },
     { ...shared, entryPoints: ['client/src/page/cut-list.css'], outfile: 'dist/page/cut-list.css' },

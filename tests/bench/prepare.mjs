@@ -28,7 +28,8 @@ export async function prepare() {
     const at = name => path.join(folder, name);
     await Promise.all([
         esbuild.build({ ...program, minify: false, entryPoints: ['tests/bench/product.ts'], outfile: at('product.mjs'), format: 'esm', banner: { js: 'import{createRequire}from"node:module";const require=createRequire(import.meta.url);' } }),
-        esbuild.build({ ...program, ...ownUrl, entryPoints: ['server/src/main.ts'], outfile: at('server.cjs'), format: 'cjs' }),
+        esbuild.build({ ...program, ...ownUrl, entryPoints: ['server/src/main.ts'], outfile: at('server-main.cjs'), format: 'cjs' }),
+        esbuild.build({ ...program, ...ownUrl, define: { ...ownUrl.define, program: '"server-main.cjs"' }, entryPoints: ['server/src/launch.ts'], outfile: at('server.cjs'), format: 'cjs' }),
         esbuild.build({ ...program, ...ownUrl, entryPoints: ['node_modules/yaml-language-server/out/src/server.js'], outfile: at('yaml-server.cjs'), format: 'cjs', plugins: [withoutDelay] }),
     ]);
     copyFileSync(path.join(root, 'node_modules/highs/build/highs.wasm'), at('highs.wasm'));

@@ -4,6 +4,7 @@ import { analyze, release } from '../../../language/src/analyze.js';
 import type { ReportedFinding, Severity } from '../../../language/src/core/finding.js';
 import type { HotroomServerServices } from '../services.js';
 import type { Places } from '../to-lsp.js';
+import { ToldBefore } from './told-before.js';
 
 /** What a diagnostic carries beyond its text: its rule, and the titles of its fixes. The fixes are worked out afresh when somebody asks for them. */
 export interface DiagnosticData { readonly rule: string; readonly fixes: readonly string[] }
@@ -28,7 +29,11 @@ export function toDiagnostic(finding: ReportedFinding, uri: string, places: Plac
 
 /** Diagnostics are the findings of `analyze`. When that fails there is one diagnostic that says so, and the server lives. */
 export class HotroomValidator implements DocumentValidator {
-    constructor(private readonly services: HotroomServerServices) {}
+    private readonly toldBefore: ToldBefore;
+
+    constructor(private readonly services: HotroomServerServices) {
+        this.toldBefore = new ToldBefore(services.shared, services.editing.Places);
+    }
 
     async validateDocument(document: LangiumDocument, _options?: ValidationOptions, token = Cancellation.CancellationToken.None): Promise<Diagnostic[]> {
         await interruptAndCheck(token);
@@ -37,8 +42,13 @@ export class HotroomValidator implements DocumentValidator {
         try {
             const run = this.services.editing.analyze ?? analyze;
             const uri = document.uri.toString();
-            const { file, findings } = run(document, this.services, { checkCancelled, ...this.services.editing.Reader.circumstances(document) });
+            const circumstances = this.services.editing.Reader.circumstances(document);
+            const under = JSON.stringify([circumstances.today, circumstances.settings?.key]);
+            const before = this.toldBefore.again(document, under);
+            if (before) return before;
+            const { file, findings } = run(document, this.services, { checkCancelled, ...circumstances });
             const diagnostics = findings.map(finding => toDiagnostic(finding, uri, places, handbook));
+            this.toldBefore.keep(document, under, diagnostics);
             // Nobody looks at a closed file that holds jobs only: it has told what it had to tell, and is worked out again when it is opened.
             const isShared = file.catalogues.length > 0 || file.series.length > 0 || file.rules.length > 0;
             if (!isShared && this.services.shared.workspace.TextDocuments.get(document.uri) === undefined) release(document, this.services);
