@@ -128,14 +128,9 @@ export class HotroomLinker extends DefaultLinker {
     }
 }
 
-/** References of a file are those that were linked, and no other word has to be asked. */
+/** Nothing asks an index of references: names are found by reading trees, and what a changed file touches by who uses it. */
 export class HotroomReferences extends DefaultReferenceDescriptionProvider {
-    override createDescriptions(document: LangiumDocument): Promise<ReferenceDescription[]> {
-        return Promise.resolve(document.references.flatMap(reference => {
-            const word = reference.$refNode?.astNode;
-            return word ? this.createInfoDescriptions({ container: word, property: 'ref', reference }) : [];
-        }));
-    }
+    override createDescriptions(): Promise<ReferenceDescription[]> { return Promise.resolve([]); }
 }
 
 /** A changed file touches exactly the files that use it, directly or through others. */

@@ -38,13 +38,24 @@ type Linker = LangiumCoreServices['references']['Linker'];
 /** A word that refers to nothing by what it is and where it stands, such as `yes` or a block's name. */
 class PlainWord implements Reference {
     get ref(): undefined { return undefined; }
-    constructor(readonly $refText: string, readonly $refNode: WordPlace) {}
+    /** Made when somebody asks: most words of a file are plain, and few are ever asked. */
+    get $refNode(): WordPlace { return new WordPlace(this.offset, this.end, this.word, this.tokenType); }
+    constructor(readonly $refText: string, private readonly word: ast.Word, private readonly offset: number, private readonly end: number, private readonly tokenType: TokenType) {}
 }
 
 /** Lists that hold nothing are one list: most facts have no body, most words no path. */
 const none: never[] = [];
 /** A list as long as what it holds; one that was pushed into keeps room for more. */
 const exact = <T>(items: T[]): T[] => items.length === 0 ? none : items.slice();
+
+/** Words that stand in every file, such as `width`, are one text in all of them. */
+const words = new Map<string, string>();
+function interned(word: string): string {
+    const known = words.get(word);
+    if (known !== undefined) return known;
+    if (words.size < 4096 && word.length < 32) words.set(word, word);
+    return word;
+}
 
 /** A node while it is made. */
 type Draft<T extends AstNode> = { -readonly [K in Exclude<keyof T, keyof AstNode>]: T[K] } & Pick<T, '$type'> & { $container?: AstNode | undefined; $containerProperty?: string | undefined; $containerIndex?: number | undefined; $cstNode?: NodePlace | undefined };
@@ -76,7 +87,7 @@ class TokenReading {
     }
 
     private fact(key: Token, container: AstNode, property: string, index: number, context: string): ast.Fact {
-        const draft: Draft<ast.Fact> = { $type: 'Fact', $container: container, $containerProperty: property, $containerIndex: index, $cstNode: undefined, key: key.image, phrases: none, body: none, braced: false };
+        const draft: Draft<ast.Fact> = { $type: 'Fact', $container: container, $containerProperty: property, $containerIndex: index, $cstNode: undefined, key: interned(key.image), phrases: none, body: none, braced: false };
         const fact = made(draft);
         const place = draft.$cstNode = new NodePlace(key.startOffset, endOf(key), fact);
         this.at++;
@@ -248,9 +259,9 @@ class TokenReading {
     private word(token: Token, mayRefer: boolean): ast.Word {
         const draft = { $type: 'Word', $container: undefined, $containerProperty: undefined, $containerIndex: undefined, $cstNode: undefined, path: none, ref: undefined } as unknown as Draft<ast.Word>;
         const word = made(draft);
-        const leafPlace = new WordPlace(token.startOffset, endOf(token), word, token.tokenType);
-        const place = draft.$cstNode = new NodePlace(token.startOffset, endOf(token), word);
-        draft.ref = (mayRefer ? this.linker.buildReference(word, 'ref', leafPlace, token.image) : new PlainWord(token.image, leafPlace)) as Reference<ast.Fact>;
+        const [start, end] = [token.startOffset, endOf(token)];
+        const place = draft.$cstNode = new NodePlace(start, end, word);
+        draft.ref = (mayRefer ? this.linker.buildReference(word, 'ref', new WordPlace(start, end, word, token.tokenType), token.image) : new PlainWord(interned(token.image), word, start, end, token.tokenType)) as Reference<ast.Fact>;
         while (this.takeOperator('.')) {
             const name = this.current;
             if (!name) break;
