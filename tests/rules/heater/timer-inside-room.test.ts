@@ -1,6 +1,7 @@
 import { test } from 'vitest';
 import { timerInsideRoom as rule } from '../../../language/src/rules/heater/timer-inside-room.js';
 import { checkFindings, checkFix } from '../../support/check.js';
+import { silentManual } from '../../support/silent-manual.js';
 
 // IMC 914.4.1: the timer control is outside the room.
 test('reports a timer on the heater', () => checkFindings(rule, `
@@ -26,19 +27,7 @@ test('reports a timer on the heater', () => checkFindings(rule, `
 
 test('reports a timer inside where the manual does not say', () => checkFindings(rule, `
     rules us_commercial
-    heater_model Odd {
-        manual        "Odd sheet (fictional)"
-        power         6 kW
-        supply        240 V single_phase
-        body          16" x 22"
-        depth         11"
-    }
-    heater stove on right {
-        model     Odd
-        from      front 8"
-        guard     yes
-        backing   1 1/2"
-    }
+    ${silentManual}
     control on front {
         stands    inside
         //        ^^^^^^ 💡 error: The timer of heater stove is inside the room; outside the room is needed (IMC 2018, 914.4.1). Put a control with the timer outside, or choose a heater made for one.
@@ -87,19 +76,7 @@ test('accepts a timer outside', () => checkFindings(rule, `
 
 test('stays silent while the place is being typed', () => checkFindings(rule, `
     rules us_commercial
-    heater_model Odd {
-        manual        "Odd sheet (fictional)"
-        power         6 kW
-        supply        240 V single_phase
-        body          16" x 22"
-        depth         11"
-    }
-    heater stove on right {
-        model     Odd
-        from      front 8"
-        guard     yes
-        backing   1 1/2"
-    }
+    ${silentManual}
     control on front {
         stands
         height    54"
@@ -109,19 +86,7 @@ test('stays silent while the place is being typed', () => checkFindings(rule, `
 
 test('a fix puts it outside', () => checkFix(rule, `
     rules us_commercial
-    heater_model Odd {
-        manual        "Odd sheet (fictional)"
-        power         6 kW
-        supply        240 V single_phase
-        body          16" x 22"
-        depth         11"
-    }
-    heater stove on right {
-        model     Odd
-        from      front 8"
-        guard     yes
-        backing   1 1/2"
-    }
+    ${silentManual}
     control on front {
         stands    inside
         height    54"
