@@ -50,6 +50,12 @@ describe('a job made from a series', () => {
         const analysis = await analyzeText(seriesOf('job one is cottage(84")\njob two is cottage(96")', 'sign wide on front { says bathing; stands outside; when room.width > 90" }'));
         expect(['one', 'two'].map(name => job(analysis, name).job.signs.some(sign => sign.name?.value === 'wide'))).toEqual([false, true]);
     });
+    test('what a job says of a block that its values leave out has no effect and is told', async () => {
+        const text = seriesOf('job one is cottage(84") {\n    sign wide { letters 1" }\n}\njob two is cottage(96") {\n    sign wide { letters 1" }\n}', 'sign wide on front { says bathing; stands outside; when room.width > 90" }');
+        const found = (await analyzeText(text)).findings.filter(({ rule }) => rule === 'nothing-to-override');
+        expect(found.map(({ message, at }) => [message, text.slice(at.start, at.end)])).toEqual([['Sign wide is left out here: the condition behind its when does not hold, so what is said of it has no effect. Give the values that bring it in, or remove this.', 'sign wide']]);
+        expect(found[0]?.at.start).toBeLessThan(text.indexOf('job two'));
+    });
     test('a let of the series may be said otherwise', async () => {
         const more = 'let step = 18"\nbench lower on back { build Slatted; top step; depth 16"; in_front_of upper }';
         const analysis = await analyzeText(seriesOf('job one is cottage\njob two is cottage { let step = 17" }', more));

@@ -4,8 +4,8 @@ import type * as ast from '../syntax/generated/ast.js';
 import { baseTermOf, nameOf } from '../syntax/words.js';
 import { blocksIn, definitionOf, derivesFrom, isBlockKind, isJobLike, propertiesOf, type BlockKind } from '../vocabulary/index.js';
 import { isStatement } from '../vocabulary/statements.js';
-import { reportMissing, reportRepeated, reportUnknownWord, showHeader } from './block-mistakes.js';
-import type { Block, Given, Link } from './block.js';
+import { capital, reportMissing, reportRepeated, reportUnknownWord, showHeader } from './block-mistakes.js';
+import { showBlock, type Block, type Given, type Link } from './block.js';
 import { readHeader, reportHeader, type Header } from './header.js';
 import type { Layer, LoweringContext, Winner } from './layers.js';
 import { headSpan, insertPlace, keyOffset, keySpan, valueSpan } from './places.js';
@@ -66,7 +66,11 @@ export function lowerBlock(layers: readonly [Layer, ...Layer[]], kind: BlockKind
             // Nobody knows whether a block is there whose condition cannot be told: nothing is judged with it, and nothing is called missing for it.
             const { when } = child.values as { when?: Given<boolean> };
             if (when === undefined) isWhole = false;
-            if (when?.value !== true) { if (child.name) leftOut.push(child.name.value); continue; }
+            if (when?.value !== true) {
+                if (child.name) leftOut.push(child.name.value);
+                if (when) reportOverrideOfLeftOut(child, when, group, layers);
+                continue;
+            }
         }
         children.push(child);
     }
@@ -172,6 +176,16 @@ function isOverrideOfNothing(group: readonly [Layer, ...Layer[]], layers: readon
         `There is no ${kindWords} ${name} to say this of. ${nearest ? `Is ${nearest} meant?` : others.length > 0 ? `There is ${others.join(', ')}.` : ''} A ${kindWords} of its own needs its wall: ${item.key} ${name} on back { … }.`.replace('  ', ' '),
         nearest ? { fixes: [context.reading.replace(`Write ${nearest}`, { ...at, start: at.end - name.length }, nearest)] } : {});
     return true;
+}
+
+/** What the last text says of a block that another text leaves out has no effect; whoever wrote it meant the block to be there. */
+function reportOverrideOfLeftOut(child: Block, when: Given<boolean>, group: readonly [Layer, ...Layer[]], layers: readonly Layer[]): void {
+    const last = group.at(-1);
+    if (!last || group.length < 2 || layers.at(-1)?.fact.body.includes(last.fact) !== true) return;
+    const { reading } = last.context;
+    reading.report('nothing-to-override', headSpan(last.fact, reading),
+        `${capital(showBlock(child))} is left out here: the condition behind its when does not hold, so what is said of it has no effect. Give the values that bring it in, or remove this.`,
+        { related: [{ at: when.span, message: 'Its condition is written here.' }] });
 }
 
 /** A reference by name. Resolving waits until somebody reads `block`, so catalogues may refer to each other in any order. */
