@@ -80,6 +80,12 @@ describe('figures that were worked out', () => {
         const offers = await offersAt('bench upper { top max(38", lower.top + 18") }', 'heater stove { from front 20"<|> }');
         expect(offers.find(({ label }) => label === 'front 4"')).toMatchObject({ detail: 'clears everything', filter: 'front 20"' });
     });
+    test('positions that clear where none is written yet', async () => {
+        const text = withStandardJob('heater stove on right {\n    model Tarn60\n    from \n    guard yes\n    backing 1 1/2"\n}');
+        const at = text.indexOf('from \n') + 5;
+        const offers = completionsAt(rawOf(text), at, sightOfConstructs(await analyzeText(text)));
+        expect(offers.filter(({ detail }) => detail === 'clears everything').map(({ label }) => label)).toContain('front 4"');
+    });
     test('sizes and places that mend a finding', async () => {
         const offers = await offersAt('room { height 86" }', 'room { height 86"; width 85 1/4"<|> }');
         expect(offers.filter(({ detail }) => detail === 'worked out').length).toBeGreaterThan(0);
