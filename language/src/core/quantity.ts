@@ -10,6 +10,8 @@ export interface Quantity {
     readonly dimension: Dimension;
     /** The unit of the first literal, so that messages can answer in what the designer wrote. */
     readonly unit: string;
+    /** Set for the sum of nothing at all: a zero of whatever dimension the other side has. */
+    readonly isNothing?: true;
 }
 
 /** Exponents by base, absent for zero; `{}` is a bare number. */
@@ -86,11 +88,19 @@ export function dimensionWords(dimension: Dimension): string {
     return Object.entries(dimension).filter(([, e]) => e !== 0).map(([base, e]) => e === 1 ? base : `${base} to the power ${e}`).join(' by ') || 'a bare number';
 }
 
+/** Two figures that meet, where the sum of nothing is taken as a zero of the other's dimension. */
+export function brought(left: Quantity, right: Quantity): readonly [Quantity, Quantity] {
+    if (left.isNothing && !right.isNothing) return [{ ...left, dimension: right.dimension, unit: right.unit }, right];
+    if (right.isNothing && !left.isNothing) return [left, { ...right, dimension: left.dimension, unit: left.unit }];
+    return [left, right];
+}
+
 export type Operator = '+' | '-' | '*' | '/';
 export type Calculation = { readonly ok: true; readonly value: Quantity } | { readonly ok: false; readonly why: 'dimensions' | 'zero' | 'temperature' };
 
 /** One step of exact arithmetic. Sums want equal dimensions; a temperature takes no part; nothing is rounded. */
-export function calculate(left: Quantity, operator: Operator, right: Quantity): Calculation {
+export function calculate(one: Quantity, operator: Operator, other: Quantity): Calculation {
+    const [left, right] = operator === '+' || operator === '-' ? brought(one, other) : [one, other];
     if (left.dimension.temperature || right.dimension.temperature) return { ok: false, why: 'temperature' };
     const unit = left.unit || right.unit;
     switch (operator) {

@@ -1,7 +1,7 @@
 import type { Figure } from './finding.js';
 import { ticks } from './length.js';
 import { bareNumber, dimensionWords, dimensions, lengthQuantity, quantityOf, sameDimension, toLength, toSi, units, type Quantity } from './quantity.js';
-import { divide, rational, subtract, toNumber, type Rational } from './rational.js';
+import { divide, multiply, rational, subtract, toNumber, type Rational } from './rational.js';
 import { nearestWritable, showLength, showNumber, showRational, showWritable, type LengthUnit } from './show.js';
 
 /** What an expression of the language can come to. Words are choices, walls and names of blocks. */
@@ -94,8 +94,32 @@ function showQuantity(quantity: Quantity, unit: LengthUnit): string {
     const row = shownIn.find(([name]) => sameDimension(dimensions[name], dimension));
     const name = row?.[unit.endsWith('m') ? 2 : 1];
     const chosen = name === undefined ? undefined : units[name];
-    return chosen && name !== undefined ? `${showNumber(toNumber(divide(value, chosen.factor)))} ${name}` : `${showNumber(toSi(quantity))} (${dimensionWords(dimension)})`;
+    return chosen && name !== undefined ? `${showNumber(toNumber(divide(value, chosen.factor)))} ${name}` : showCompound(quantity, unit.endsWith('m'));
 }
+
+/** Units that a figure of several dimensions is shown in, those of the inch world first. */
+const compoundUnits: Readonly<Record<string, readonly [inch: readonly string[], metric: readonly string[]]>> = {
+    length: [['ft', 'ft2', 'ft3'], ['m', 'm2', 'm3']], mass: [['lb'], ['kg']], time: [['min'], ['min']], current: [['A'], ['A']], power: [['kW'], ['kW']], pressure: [['psi'], ['psi']],
+};
+
+/** `40 ft3 / 1 kW`, as it may be written. A dimension no unit of the language fits is said in words beside the SI figure. */
+function showCompound(quantity: Quantity, isMetric: boolean): string {
+    let { value } = quantity;
+    const above: string[] = [];
+    const below: string[] = [];
+    for (const [base, exponent = 0] of Object.entries(quantity.dimension)) {
+        const name = compoundUnits[base]?.[isMetric ? 1 : 0][Math.abs(exponent) - 1];
+        const factor = name === undefined ? undefined : units[name]?.factor;
+        if (name === undefined || !factor) return `${significant(toSi(quantity))} (${dimensionWords(quantity.dimension)})`;
+        value = exponent > 0 ? divide(value, factor) : multiply(value, factor);
+        (exponent > 0 ? above : below).push(name);
+    }
+    const figure = significant(toNumber(value));
+    const [first = '', ...more] = above;
+    return `${figure}${first === '' ? '' : ` ${first}`}${more.map(name => ` * 1 ${name}`).join('')}${below.map(name => ` / 1 ${name}`).join('')}`;
+}
+/** Four significant figures: such figures have no usual size. */
+const significant = (value: number): string => Number.isFinite(value) ? String(Number(value.toPrecision(4))) : String(value);
 
 /** A value as a figure of a finding or a fact. */
 export function toFigure(value: Value, unit: LengthUnit): Figure {

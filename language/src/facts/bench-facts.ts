@@ -3,7 +3,7 @@ import type { Results } from '../assembly/results.js';
 import type { Job } from '../model/job.js';
 import { ofQuantity } from '../core/value.js';
 import { dimensions } from '../core/quantity.js';
-import { amountFact, flagFact, lengthFact, wordsFact } from './fact.js';
+import { amountFact, flagFact, lengthFact, wordFact, wordsFact } from './fact.js';
 import type { FactProvider } from './facts-tree.js';
 import { toNumber } from '../core/rational.js';
 import { TICKS_PER_INCH, TICKS_PER_MM } from '../core/length.js';
@@ -22,7 +22,7 @@ export function benchFacts(job: Job, results: Results): readonly FactProvider[] 
         return [
             lengthFact(`${name}.ledger.top`, 'ledger top', () => bench.ledgerTop, () => ({ because: [top, made?.slat, made?.bearer], how: `${show(bench.top)} less ${show(bench.buildUp)} of slat and cross-bearer, from the finished floor` })),
             lengthFact(`${name}.build_up`, 'slat and cross-bearer', () => bench.buildUp, () => ({ because: [made?.slat, made?.bearer] })),
-            wordsFact(`${name}.load_path`, 'load path', () => bench.loadPath === 'end_ledgers' ? 'end ledgers and rails' : 'back ledger and front legs', () => ({ because: [block?.values.load_path, made?.load_path] })),
+            wordFact(`${name}.load_path`, 'load path', () => bench.loadPath, path => path === 'end_ledgers' ? 'end ledgers and rails' : 'back ledger and front legs', () => ({ because: [block?.values.load_path, made?.load_path] })),
             amountFact(`${name}.slats`, 'slats', '', () => slats?.count, () => ({ because: [depth, made?.slat, made?.slat_gap] })),
             wordsFact(`${name}.slat_gap`, 'gap between slats', () => slats && (isMetric(job.unit) ? `${showNumber(toNumber(slats.gap) / TICKS_PER_MM, 2)} mm` : `${showNumber(toNumber(slats.gap) / TICKS_PER_INCH, 4)}"`), () => ({ because: [depth, made?.slat, made?.slat_gap], exact: slats && ofQuantity({ value: slats.gap, dimension: dimensions.length, unit: 'in' }), how: slats && `${slats.count} slats flush at both edges, ${Math.max(0, slats.count - 1)} equal gaps` })),
             ...bench.runs.map((run, i) => lengthFact(i === 0 ? `${name}.length` : `${name}.length_${i + 1}`, `length on the ${run.wall} wall`, () => (run.u.to - run.u.from) as typeof bench.top, () => ({ because: [block?.values.length, job.room?.values.width, job.room?.values.depth] }))),

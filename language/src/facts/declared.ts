@@ -5,10 +5,12 @@ export interface DeclaredFact {
     /** Path below the block's own: `ledger.top`. `*` stands for one word, such as a wall. */
     readonly path: string;
     readonly title: string;
+    /** The words it can be, where it is one word. */
+    readonly among?: readonly string[];
     readonly is: 'length' | 'area' | 'volume' | 'mass' | 'power' | 'current' | 'voltage' | 'number' | 'words' | 'flag' | 'time' | 'temperature';
 }
 
-const fact = (path: string, title: string, is: DeclaredFact['is']): DeclaredFact => ({ path, title, is });
+const fact = (path: string, title: string, is: DeclaredFact['is'], among?: readonly string[]): DeclaredFact => ({ path, title, is, ...(among && { among }) });
 
 /** What is computed, by kind of block: for completion, for the reference, and to tell a misspelled name from one that has no value yet. */
 export const declaredFacts: Readonly<Partial<Record<BlockKind | 'air', readonly DeclaredFact[]>>> = {
@@ -25,7 +27,7 @@ export const declaredFacts: Readonly<Partial<Record<BlockKind | 'air', readonly 
         fact('ledger.top', 'ledger top', 'length'),
         fact('legs', 'legs', 'number'),
         fact('length', 'length on its first wall', 'length'),
-        fact('load_path', 'load path', 'words'),
+        fact('load_path', 'load path', 'words', ['end_ledgers', 'back_ledger_and_legs']),
         fact('lying_places', 'places of 72" to lie', 'number'),
         fact('pieces', 'pieces', 'number'),
         fact('rise', 'climb to it', 'length'),
@@ -36,7 +38,7 @@ export const declaredFacts: Readonly<Partial<Record<BlockKind | 'air', readonly 
     ],
     door: [
         fact('clear_width', 'clear width', 'length'),
-        fact('hand', 'hand', 'words'),
+        fact('hand', 'hand', 'words', ['left_hand', 'right_hand']),
         fact('hinges_needed', 'hinges needed', 'number'),
         fact('over_head', 'from the frame to the ceiling', 'length'),
         fact('under_leaf', 'air path under the leaf', 'area'),
@@ -66,7 +68,7 @@ export const declaredFacts: Readonly<Partial<Record<BlockKind | 'air', readonly 
         fact('*.panels', 'panels of a wall, left to right seen from inside', 'words'),
         fact('assembly_headroom', 'height needed to put it up', 'length'),
         fact('ceiling_thickness', 'ceiling thickness', 'length'),
-        fact('closing_corner', 'corner closed last', 'words'),
+        fact('closing_corner', 'corner closed last', 'words', ['front_left', 'front_right', 'back_left', 'back_right']),
         fact('inside.depth', 'inside depth', 'length'),
         fact('inside.height', 'inside height', 'length'),
         fact('inside.volume', 'inside volume', 'volume'),
@@ -90,7 +92,7 @@ export const declaredFacts: Readonly<Partial<Record<BlockKind | 'air', readonly 
         fact('free_area', 'free area', 'area'),
         fact('gross_area', 'gross area', 'area'),
         fact('lower_edge', 'lower edge over the floor', 'length'),
-        fact('role', 'intake or exhaust, by its name where it does not say', 'words'),
+        fact('role', 'intake or exhaust, by its name where it does not say', 'words', ['intake', 'exhaust']),
     ],
     window: [
         fact('glass_area', 'glass area', 'area'),
@@ -110,4 +112,6 @@ export function findDeclared(kind: string, path: string): DeclaredFact | undefin
         return pattern.length === words.length && pattern.every((word, i) => word === '*' || word === (words[i] ?? '').replace(/_\d+$/, '') || word === words[i]);
     });
 }
+/** The words a declared fact can be; none for one that is a text to read, nothing for a figure. */
+export const wordsOfDeclared = (kind: string, path: string): readonly string[] | undefined => { const found = findDeclared(kind, path); return found?.is === 'words' ? found.among ?? [] : undefined; };
 export const isDeclared = (kind: string, path: string): boolean => findDeclared(kind, path) !== undefined;

@@ -2,7 +2,7 @@ import type { Citation } from '../core/citation.js';
 import { amount, inWords, lengthFigure, type Figure } from '../core/finding.js';
 import type { Length } from '../core/length.js';
 import type { Sourced, Span } from '../core/span.js';
-import type { Value } from '../core/value.js';
+import { ofWord, type Value } from '../core/value.js';
 import type { FactEntry, FactProvider } from './facts-tree.js';
 
 type Made = Omit<FactEntry, 'path'>;
@@ -28,6 +28,9 @@ export const lengthFact = (path: string, title: string, length: () => Length | u
     ({ path, compute: () => { const value = length(); return value === undefined ? undefined : made(title, lengthFigure(value), making(value)); } });
 export const amountFact = (path: string, title: string, unit: string, value: () => number | undefined, making: (value: number) => Making = () => ({})): FactProvider =>
     ({ path, compute: () => { const number = value(); return number === undefined ? undefined : made(title, amount(number, unit), making(number)); } });
+/** A fact that is one word of the language, shown in other words. */
+export const wordFact = <W extends string>(path: string, title: string, word: () => W | undefined, shown: (word: W) => string, making: () => Making = () => ({})): FactProvider =>
+    ({ path, compute: () => { const one = word(); return one === undefined ? undefined : made(title, inWords(shown(one)), { ...making(), exact: ofWord(one) }); } });
 export const wordsFact = (path: string, title: string, words: () => string | undefined, making: () => Making = () => ({})): FactProvider =>
     ({ path, compute: () => { const text = words(); return text === undefined ? undefined : made(title, inWords(text), making()); } });
 export const flagFact = (path: string, title: string, flag: () => boolean | undefined, making: () => Making = () => ({})): FactProvider =>

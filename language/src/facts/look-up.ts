@@ -6,7 +6,7 @@ import { givenIn, wordsOf } from '../model/given-value.js';
 import type { Job } from '../model/job.js';
 import type { NameFound } from '../model/names.js';
 import { blocksIn, definitionOf, isBlockKind, propertiesOf, type BlockKind } from '../vocabulary/index.js';
-import { isDeclared, declaredUnder } from './declared.js';
+import { isDeclared, declaredUnder, wordsOfDeclared } from './declared.js';
 import type { FactsTree } from './facts-tree.js';
 
 /**
@@ -24,7 +24,8 @@ export function lookUp(job: Job, facts: FactsTree, path: readonly string[], it?:
     if (nameless) return ofBlock(nameless, first, facts, rest);
     if (facts.paths(first).length > 0 || isDeclared(first, path.join('.'))) return ofFact(path.join('.'), facts, facts.paths(first));
     if (job.block.leftOut?.includes(first)) return { kind: 'waits' };
-    return { kind: 'unknown', known: [...job.block.children.flatMap(block => block.name?.value ?? []), ...blocksIn('job'), 'air'] };
+    const ofIt = it ? [...propertiesOf(it.kind).keys(), ...declaredUnder(it.kind)].map(key => `${it.kind}.${key}`) : [];
+    return { kind: 'unknown', known: [...job.block.children.flatMap(block => block.name?.value ?? []), ...blocksIn('job'), 'air', ...path.length === 1 ? ofIt : []] };
 }
 
 const prefixOf = (job: Job, block: Block): string => nameAmong(block, job.block.children);
@@ -53,7 +54,8 @@ function ofBlock(block: Block, prefix: string, facts: FactsTree, rest: readonly 
     const computed = facts.get(path);
     if (computed.kind === 'value') {
         const value = computed.fact.exact ?? ofFigure(computed.fact.value);
-        return value ? { kind: 'value', value } : { kind: 'waits' };
+        const among = wordsOfDeclared(block.kind, rest.join('.'));
+        return value ? { kind: 'value', value, ...(among && { among }) } : { kind: 'waits' };
     }
     const given = givenIn(block, rest);
     switch (given.kind) {

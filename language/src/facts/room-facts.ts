@@ -1,12 +1,12 @@
 import { walls } from '../core/geometry.js';
 import { inCubicMetres, volume } from '../core/length.js';
-import { showLength } from '../core/show.js';
+import { showLength, spoken } from '../core/show.js';
 import type { Results } from '../assembly/results.js';
 import { freeCircleOf } from '../assembly/access.js';
 import { panelUnits } from '../engines/shell/parts.js';
 import { ofVolume } from '../core/value.js';
 import type { Job } from '../model/job.js';
-import { amountFact, lengthFact, wordsFact, type Making } from './fact.js';
+import { amountFact, lengthFact, type Making, wordFact, wordsFact } from './fact.js';
 import type { FactProvider } from './facts-tree.js';
 
 /** `room.…`: thickness, inside size and volume, panels, headroom, base and fit on site. */
@@ -46,7 +46,7 @@ export function roomFacts(job: Job, results: Results): readonly FactProvider[] {
             const weights = panels && panelUnits(panels).filter(panel => panel.opening === undefined).map(panel => panel.weight);
             return weights?.every(weight => weight.isKnown) ? weights.reduce((total, { kg }) => total + kg, 0) : undefined;
         }, () => ({ because: layers, how: 'layers by their densities; frames, doors and windows not counted, so panels are heavier' })),
-        wordsFact('room.closing_corner', 'corner closed last', () => shell()?.closing?.corner.replace('_', ' '), () => ({ because: [given?.closing_corner, job.site?.values.free], how: 'a corner free to swing outward by the engagement' })),
+        wordFact('room.closing_corner', 'corner closed last', () => shell()?.closing?.corner, spoken, () => ({ because: [given?.closing_corner, job.site?.values.free], how: 'a corner free to swing outward by the engagement' })),
         lengthFact('room.assembly_headroom', 'height needed to put it up', () => shell()?.headroom.required, () => {
             const headroom = shell()?.headroom;
             return { because: [given?.height, job.site?.values.ceiling], how: headroom && `${headroom.governing.kind.replaceAll('-', ' ')} governs${headroom.available === undefined ? '' : `; ${show(headroom.available)} is there`}` };

@@ -6,7 +6,7 @@ import { parts, wordsOf } from '../model/given-value.js';
 import type { NameFound, Names } from '../model/names.js';
 import { blocksIn, definitionOf, isBlockKind, propertiesOf } from '../vocabulary/index.js';
 import type { ValueKind } from '../vocabulary/values.js';
-import { declaredUnder, findDeclared, type DeclaredFact } from './declared.js';
+import { declaredUnder, findDeclared, wordsOfDeclared, type DeclaredFact } from './declared.js';
 
 const one = (dimension: Dimension, unit = ''): Value => ofQuantity({ value: rational(1n), dimension, unit });
 const figures: Readonly<Partial<Record<ValueKind | DeclaredFact['is'], Value>>> = {
@@ -19,6 +19,8 @@ const figures: Readonly<Partial<Record<ValueKind | DeclaredFact['is'], Value>>> 
 
 const pieceValues: Readonly<Partial<Record<ValueKind, Value>>> = { size: one(dimensions.length, 'in'), 'length-range': one(dimensions.length, 'in'), 'volume-range': one(dimensions.volume, 'ft3'), layer: one(dimensions.length, 'in'), 'wall-lengths': one(dimensions.length, 'in') };
 
+const supplyPieces: Readonly<Record<string, Value>> = { volts: one(dimensions.voltage, 'V'), phases: ofWord('single_phase') };
+
 /**
  * Names as any job could have them, each with a value of the right kind: a house rule can be read with them before there is a job, so that a name that
  * does not exist or a sum of unlike things is told at the rule's own text.
@@ -30,7 +32,7 @@ export const sampleNames = (each: string | undefined): Names => ({
         if (!isBlockKind(first)) {
             if (first === 'air') return underKind('air', rest);
             // The name of one block of some job, such as upper.
-            return rest.length > 0 ? { kind: 'waits' } : { kind: 'unknown', known: [...blocksIn('job'), 'air'] };
+            return rest.length > 0 ? { kind: 'waits' } : { kind: 'unknown', known: [...blocksIn('job'), 'air', ...each === undefined ? [] : [...propertiesOf(each).keys(), ...declaredUnder(each)].map(key => `${each}.${key}`)] };
         }
         const found = underKind(first, rest);
         const isList = first !== each && definitionOf(first).isRepeatable;
@@ -49,7 +51,8 @@ function underKind(kind: string, path: readonly string[]): NameFound {
     if (rest.length === 0 && key === 'walls') return { kind: 'value', value: ofList([ofWord('front')]) };
     const declared = findDeclared(kind, path.join('.'));
     const computed = declared && figures[declared.is];
-    if (computed) return { kind: 'value', value: computed };
+    const among = declared && wordsOfDeclared(kind, path.join('.'));
+    if (computed) return { kind: 'value', value: among?.[0] === undefined ? computed : ofWord(among[0]), ...(among && { among }) };
     const property = propertiesOf(kind).get(key)?.property;
     if (property) {
         const [refersTo] = property.type.refersTo ?? [];
@@ -59,7 +62,8 @@ function underKind(kind: string, path: readonly string[]): NameFound {
         }
         const pieces = parts[property.type.kind];
         if (pieces) {
-            const value = rest.length === 1 && pieces.includes(rest[0] ?? '') ? pieceValues[property.type.kind] : undefined;
+            const [piece = ''] = rest;
+            const value = rest.length === 1 && pieces.includes(piece) ? property.type.kind === 'supply' ? supplyPieces[piece] : pieceValues[property.type.kind] : undefined;
             return value ? { kind: 'value', value } : { kind: 'unknown', known: pieces.map(piece => `${kind}.${key}.${piece}`) };
         }
         if (rest.length > 0) return { kind: 'waits' };

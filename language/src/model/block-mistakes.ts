@@ -4,7 +4,7 @@ import { showList, spoken } from '../core/show.js';
 import type * as ast from '../syntax/generated/ast.js';
 import { nameWord, parentOf } from '../syntax/words.js';
 import { beginsFact, blocksIn, definitionOf, oftenCalled, propertiesOf, type BlockKind } from '../vocabulary/index.js';
-import { statementsIn } from '../vocabulary/statements.js';
+import { statements, statementsIn } from '../vocabulary/statements.js';
 import { showBlock, type Block } from './block.js';
 import { keySpan } from './places.js';
 import type { Reading } from './reading.js';
@@ -15,6 +15,11 @@ export function reportUnknownWord(item: ast.Fact, kind: BlockKind, reading: Read
     const said = oftenCalled(kind);
     const alike = nearestName(item.key, [...candidates, ...said.keys()]);
     const nearest = (alike !== undefined ? said.get(alike) ?? alike : undefined) ?? onlyOne(candidates.filter(word => word.startsWith(`${item.key}_`)));
+    const statement = Object.hasOwn(statements, item.key) ? statements[item.key] : undefined;
+    if (statement) {
+        reading.report('unknown-word', keySpan(item, reading), `‘${item.key}’ does not stand in a ${spoken(kind)}. It stands ${showList(statement.standsIn.map(place => place === 'file' ? 'at the top of a file' : `in a ${spoken(place)}`), 'or')}.`);
+        return;
+    }
     const elsewhere = [...candidatesElsewhere(item.key)];
     if (item.key === 'and' || item.key === 'or') {
         reading.report('unknown-word', keySpan(item, reading), `A line ends a fact, so ‘${item.key}’ begins none here. Write the whole condition on one line; a let beside the rule can give a part of it a name.`);

@@ -1,4 +1,4 @@
-import { calculate, compareQuantities, dimensionWords, dimensions, sameDimension, toLength, type Dimension, type Quantity } from '../core/quantity.js';
+import { brought, calculate, compareQuantities, dimensionWords, dimensions, sameDimension, toLength, type Dimension, type Quantity } from '../core/quantity.js';
 import { parseLiteral } from '../core/literal.js';
 import type { Length } from '../core/length.js';
 import { nearestName } from '../core/nearest.js';
@@ -41,7 +41,7 @@ export function evaluateValue(expression: ast.Expr | undefined, reading: Reading
             const [a, b] = [flagOf(left, expression.left, reading), flagOf(right, expression.right, reading)];
             return a === undefined || b === undefined ? undefined : ofFlag(expression.operator === 'and' ? a && b : a || b);
         });
-        case 'Choice': return evaluateValue(chosen(expression, reading), reading);
+        case 'Choice': return areUnlike(expression, reading) ? undefined : evaluateValue(chosen(expression, reading), reading);
         case 'Call': return call(expression, reading);
         case 'Size':
         case 'Range':
@@ -89,6 +89,17 @@ export function chosenTerm(term: ast.Expr, reading: Reading): ast.Expr | undefin
     return at;
 }
 
+/** Whether the two values of an `if` are of two kinds: then one of them is a slip, whichever is chosen. */
+function areUnlike(expression: ast.Choice, reading: Reading): boolean {
+    const quiet = reading.withNames(reading.names, true);
+    const [yes, no] = [expression.yes, expression.no].map(branch => evaluateValue(branch, quiet));
+    if (yes?.kind !== 'quantity' || no?.kind !== 'quantity') return false;
+    const [a, b] = brought(yes.quantity, no.quantity);
+    if (sameDimension(a.dimension, b.dimension)) return false;
+    reading.report('mixed-dimensions', expression, `‘then’ gives ${valueWords(yes)} and ‘else’ ${valueWords(no)}; both must be of one kind.`);
+    return true;
+}
+
 function chosen({ condition, yes, no }: ast.Choice, reading: Reading): ast.Expr | undefined {
     const flag = flagOf(evaluateValue(condition, reading), condition, reading);
     return flag === undefined ? undefined : flag ? yes : no;
@@ -127,7 +138,7 @@ function named(word: ast.Word, reading: Reading): Value | undefined {
             const [first = '', ...rest] = path;
             const nearestFirst = rest.length > 0 ? nearestName(first, found.known.filter(name => !name.includes('.'))) : undefined;
             const said = new Map([...rest.length === 1 && found.of !== undefined ? oftenCalled(found.of) : []].map(([said, key]) => [`${first}.${said}`, `${first}.${key}`]));
-            const alike = nearestName(written, [...found.known, ...said.keys()]);
+            const alike = nearestPath(path, [...found.known.filter(name => name !== written), ...said.keys()]);
             const nearest = alike !== undefined ? said.get(alike) ?? alike : nearestFirst !== undefined && nearestFirst !== first ? [nearestFirst, ...rest].join('.') : undefined;
             const help = nearest ? `Is ${nearest} meant?`
                 : rest.length > 0 && found.known.length > 0 ? listNames(written, [...new Set(found.known)])
@@ -140,6 +151,15 @@ function named(word: ast.Word, reading: Reading): Value | undefined {
         default: return found satisfies never;
     }
 }
+
+/** The name most like the one written: alike in what stands behind the block, or, failing that, the only one that ends in the same word. */
+function nearestPath([first = '', ...rest]: readonly string[], known: readonly string[]): string | undefined {
+    if (rest.length === 0) return nearestName(first, known.filter(name => !name.includes('.'))) ?? onlyOne(known.filter(name => name.endsWith(`.${first}`)));
+    const below = known.filter(name => name.startsWith(`${first}.`)).map(name => name.slice(first.length + 1));
+    const nearest = nearestName(rest.join('.'), below) ?? onlyOne(below.filter(name => name.endsWith(`.${rest.at(-1) ?? ''}`)));
+    return nearest === undefined ? undefined : `${first}.${nearest}`;
+}
+const onlyOne = (names: readonly string[]): string | undefined => { const all = new Set(names); return all.size === 1 ? [...all][0] : undefined; };
 
 function binary(left: Value | undefined, right: Value | undefined, expression: ast.Binary, reading: Reading): Value | undefined {
     const [a, b] = [figureOf(left, expression.left, reading), figureOf(right, expression.right, reading)];
@@ -155,11 +175,15 @@ function binary(left: Value | undefined, right: Value | undefined, expression: a
 
 /** Whether a name is compared with a word it never stands for; that is a slip of the pen and reported. */
 function isNeverSo({ left, operator, right }: ast.Comparison, reading: Reading): boolean {
-    if ((operator !== '=' && operator !== '!=') || !ast.isWord(left) || !ast.isWord(right) || right.path.length > 0) return false;
+    if ((operator !== '=' && operator !== '!=') || !ast.isWord(left) || !(ast.isText(right) || (ast.isWord(right) && right.path.length === 0))) return false;
     const found = reading.names.find([left.ref.$refText, ...left.path]);
     const among = found.kind === 'unknown' ? undefined : found.among;
-    const word = right.ref.$refText;
-    if (!among || among.includes(word) || reading.names.find([word]).kind !== 'unknown') return false;
+    const word = ast.isText(right) ? textOf(right) : right.ref.$refText;
+    if (!among || among.includes(word) || (ast.isWord(right) && reading.names.find([word]).kind !== 'unknown')) return false;
+    if (among.length === 0) {
+        reading.report('value-of-another-kind', right, `${wordText(left)} is a text to read, put together when it is shown; nothing written here is ever equal to it. Compare a figure or a fact that was written.`);
+        return true;
+    }
     const nearest = nearestName(word, among);
     reading.report('value-of-another-kind', right, `${wordText(left)} is never ${word}: it is ${showList(among, 'or')}.${nearest ? ` Is ${nearest} meant?` : ''}`, nearest ? { fixes: [reading.replace(`Write ${nearest}`, right, nearest)] } : {});
     return true;
@@ -179,11 +203,12 @@ function compare(left: Value | undefined, right: Value | undefined, expression: 
     const { operator } = expression;
     const isEquality = operator === '=' || operator === '!=';
     if (left.kind === 'quantity' && right.kind === 'quantity') {
-        if (!sameDimension(left.quantity.dimension, right.quantity.dimension)) {
-            reading.report('mixed-dimensions', expression, `‘${operator}’ compares ${valueWords(left)} with ${valueWords(right)}; both sides must be of one kind.`);
+        const [a, b] = brought(left.quantity, right.quantity);
+        if (!sameDimension(a.dimension, b.dimension)) {
+            reading.report('mixed-dimensions', expression, `‘${operator}’ compares ${valueWords(left)} with ${valueWords(right)}; both sides must be of one kind.${unitWanted(a, b, expression)}`);
             return undefined;
         }
-        const order = compareQuantities(left.quantity, right.quantity);
+        const order = compareQuantities(a, b);
         switch (operator) {
             case '=': return ofFlag(order === 0);
             case '!=': return ofFlag(order !== 0);
@@ -198,6 +223,14 @@ function compare(left: Value | undefined, right: Value | undefined, expression: 
     reading.report('mixed-dimensions', expression, `‘${operator}’ compares ${valueWords(left)} with ${valueWords(right)}; ${isEquality ? 'both sides must be of one kind' : 'only figures have an order'}.`);
     return undefined;
 }
+
+/** A figure without its unit beside one that has one. */
+function unitWanted(left: Quantity, right: Quantity, expression: ast.Comparison): string {
+    const [bare, other] = Object.keys(right.dimension).length === 0 ? [expression.right, left] : [expression.left, right];
+    const sample = sampleUnits.find(([dimension]) => sameDimension(dimension, other.dimension))?.[1];
+    return ast.isLiteral(bare) && sample !== undefined && /^[\d./ -]+$/.test(bare.text) ? ` Put its unit behind ${bare.text}, such as ${bare.text}${sample}.` : '';
+}
+const sampleUnits: readonly (readonly [Dimension, string])[] = [[dimensions.length, '"'], [dimensions.area, ' ft2'], [dimensions.volume, ' ft3'], [dimensions.power, ' kW'], [dimensions.current, ' A'], [dimensions.voltage, ' V'], [dimensions.time, ' min'], [dimensions.temperature, ' degF'], [dimensions.mass, ' lb']];
 
 function call(expression: ast.Call, reading: Reading): Value | undefined {
     const name = wordText(expression.callee);
@@ -219,6 +252,7 @@ function call(expression: ast.Call, reading: Reading): Value | undefined {
     const result = known.takesList ? known.apply(given) : over(given, one => { const made = known.apply(one); return made.ok ? made.value : undefined; });
     if (result && !('ok' in result)) return result;
     if (result?.ok) return result.value;
+    if (result?.waits) return undefined;
     const why = result ? result.why : (step => step.ok ? '' : step.why)(known.apply(given));
     reading.report('mixed-dimensions', expression, `${name} cannot be worked out: ${why}. It is written ${known.written}.`);
     return undefined;

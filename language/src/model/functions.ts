@@ -4,7 +4,7 @@ import { add, divide, multiply, rational, type Rational } from '../core/rational
 import { ofFlag, ofQuantity, ofWord, valueWords, type Value } from '../core/value.js';
 
 /** What a function gives: a value, or why it cannot; `waits` when a list it needs is empty and has no answer. */
-export type FunctionResult = { readonly ok: true; readonly value: Value } | { readonly ok: false; readonly why: string };
+export type FunctionResult = { readonly ok: true; readonly value: Value } | { readonly ok: false; readonly why: string; readonly waits?: true };
 
 export interface FunctionDefinition {
     /** How it is written: `max(bench.top)`. */
@@ -46,7 +46,7 @@ const extreme = (sign: 1 | -1) => (values: readonly Value[]): FunctionResult => 
     const all = quantities(values);
     if (typeof all === 'string') return no(all);
     const [first, ...rest] = all;
-    return first ? ok(ofQuantity(rest.reduce((best, next) => sign * compareQuantities(next, best) > 0 ? next : best, first))) : no('there is nothing to choose from');
+    return first ? ok(ofQuantity(rest.reduce((best, next) => sign * compareQuantities(next, best) > 0 ? next : best, first))) : { ok: false, why: 'there is nothing to choose from', waits: true };
 };
 const ofFlags = (decide: (all: readonly boolean[]) => boolean) => (values: readonly Value[]): FunctionResult => {
     const all = flags(values);
@@ -71,7 +71,7 @@ export const functions: Readonly<Record<string, FunctionDefinition>> = {
             const all = quantities(values);
             if (typeof all === 'string') return no(all);
             const [first, ...rest] = all;
-            return ok(ofQuantity(first ? rest.reduce<Quantity>((total, next) => ({ ...total, value: add(total.value, next.value) }), first) : bareNumber(rational(0n))));
+            return ok(ofQuantity(first ? rest.reduce<Quantity>((total, next) => ({ ...total, value: add(total.value, next.value) }), first) : { ...bareNumber(rational(0n)), isNothing: true }));
         },
     },
     count: {

@@ -67,6 +67,7 @@ export function givenIn(block: Block, path: readonly string[]): GivenFound {
     const { kind } = known.property.type;
     const given = (block.values as Readonly<Record<string, Given<unknown>>>)[known.key];
     if (!given) {
+        if (known.property.takenFrom !== undefined && !block.written.has(known.key)) return givenIn(block, [...known.property.takenFrom.split('.'), ...rest]);
         const otherwise = rest.length === 0 && !block.written.has(known.key) ? defaultOf(known.property) : undefined;
         return otherwise ? { kind: 'value', value: otherwise } : { kind: 'absent' };
     }
@@ -88,12 +89,15 @@ export const parts: Readonly<Partial<Record<ValueKind, readonly string[]>>> = {
 };
 
 /** What holds without a fact, where the vocabulary says it in a word or a figure of the fact's own kind. */
-function defaultOf({ type, otherwise }: Property): Value | undefined {
-    if (otherwise === undefined) return undefined;
+function defaultOf({ type, otherwise: words }: Property): Value | undefined {
+    if (words === undefined) return undefined;
+    // What stands behind the comma says why: 6", common practice.
+    const [otherwise = ''] = words.split(',');
     switch (type.kind) {
         case 'flag': return otherwise === 'no' || otherwise === 'yes' ? ofFlag(otherwise === 'yes') : undefined;
         case 'choice': return type.choices?.includes(otherwise) ? ofWord(otherwise) : undefined;
         case 'length': { const quantity = parseLiteral(otherwise); return quantity && sameDimension(quantity.dimension, dimensions.length) ? ofQuantity(quantity) : undefined; }
+        case 'number': case 'count': case 'percent': return otherwise === 'one' ? ofAmount(1, '') : /^\d+(?:\.\d+)?$/.test(otherwise) ? ofAmount(Number(otherwise), '') : undefined;
         default: return undefined;
     }
 }

@@ -1,5 +1,6 @@
 import { AstUtils } from 'langium';
-import { showValue, type Value } from '../core/value.js';
+import { brought } from '../core/quantity.js';
+import { ofFlag, showValue, type Value } from '../core/value.js';
 import type { LengthUnit } from '../core/show.js';
 import * as ast from '../syntax/generated/ast.js';
 import type { Condition } from '../vocabulary/values.js';
@@ -12,6 +13,8 @@ import type { LanguageFinding, Reading } from './reading.js';
 export interface Judged {
     /** Whether it holds; absent when it cannot be told. */
     readonly holds: boolean | undefined;
+    /** What a condition that is one fact came to. */
+    readonly fact?: Side;
     /** Both sides of a single comparison, as written and as they came out. */
     readonly sides?: { readonly left: Side; readonly operator: string; readonly right: Side };
     /** What is wrong with the text of the condition. */
@@ -44,7 +47,9 @@ export class HouseCondition implements Condition {
         if (value?.kind === 'list') reading.report('value-of-another-kind', expression, `${this.text} speaks of all at once and gives a list. Write ${this.listed ? `each ${this.listed} in the rule, ` : ''}all(${this.text}) or any(${this.text}).`);
         else if (value && value.kind !== 'flag') reading.report('value-of-another-kind', expression, `${this.text} is no condition. A comparison stands here, such as bench.top <= 40".`);
         const sides = ast.isComparison(expression) && value ? this.shownSides(expression, seen) : undefined;
-        return { holds, mistakes: reading.findings, ...(sides && { sides }) };
+        const fact = ast.isCall(expression) && wordText(expression.callee) === 'not' ? expression.args[0] : expression;
+        const said = ast.isWord(fact) && holds !== undefined ? { text: this.reading.textOf(fact), value: ofFlag(fact === expression ? holds : !holds) } : undefined;
+        return { holds, mistakes: reading.findings, ...(sides && { sides }), ...(said && { fact: said }) };
     }
 
     /** What of a condition that does not hold makes it fail: the halves of an `and` that do not, both halves of an `or`, what `all(…)` asks of each. */
@@ -72,9 +77,10 @@ export class HouseCondition implements Condition {
     private shownSides(expression: ast.Comparison, names: Names): Judged['sides'] {
         const quiet = this.reading.withNames(names, true);
         const [left, right] = sidesOf(expression, quiet);
-        // Two figures of one kind are shown in one unit.
-        const alike = left?.kind === 'quantity' && right?.kind === 'quantity' ? { ...right, quantity: { ...right.quantity, unit: left.quantity.unit } } : right;
-        return left && alike && { left: { text: quiet.textOf(expression.left), value: left }, operator: expression.operator, right: { text: quiet.textOf(expression.right), value: alike } };
+        // Two figures of one kind are shown in one unit; the sum of nothing takes the other's kind. Lengths have the unit of the whole message.
+        const alike = left?.kind === 'quantity' && right?.kind === 'quantity' && right.quantity.dimension.length !== 1 ? { ...right, quantity: { ...brought(left.quantity, right.quantity)[1], unit: left.quantity.unit } } : right;
+        const first = left?.kind === 'quantity' && right?.kind === 'quantity' ? { ...left, quantity: brought(left.quantity, right.quantity)[0] } : left;
+        return first && alike && { left: { text: quiet.textOf(expression.left), value: first }, operator: expression.operator, right: { text: quiet.textOf(expression.right), value: alike } };
     }
 }
 

@@ -107,8 +107,12 @@ function unexpected(extra: ast.Expr, { reading, key, property }: Input): void {
     const isFigure = ast.isLiteral(extra) && takesList(property.type.kind);
     reading.report('part-not-expected', extra, isFigure
         ? `A comma is missing before ${reading.textOf(extra)}: ${key} takes ${property.type.words}.`
+        : isShouted(extra) ? `‘${reading.textOf(extra)}’ is written in small letters: ${reading.textOf(extra).toLowerCase()}.`
         : `‘${reading.textOf(extra)}’ does not belong here: ${key} takes ${property.type.words}.`);
 }
+/** The words of a calculation in capitals. */
+const isShouted = (term: ast.Expr): boolean => ast.isWord(term) && term.path.length === 0 && /^(?:AND|OR|NOT|IF|THEN|ELSE|TO|And|Or)$/.test(term.ref.$refText);
+
 function wrongKind(term: ast.Expr, { reading, key, property }: Input, words = property.type.words): void {
     const found = ast.isWord(term) && term.path.length === 0 ? reading.names.find([term.ref.$refText]) : undefined;
     // A word where a figure stands may be a misspelt name.

@@ -93,6 +93,9 @@ function reportCharacters(errors: LexerResult['errors'], text: string, report: R
 function characterMessage(piece: string): string {
     if (piece.startsWith('=') || piece.startsWith(':')) return `‘${piece[0] ?? ''}’ is not used in a fact. Write the word and then its value, such as top 37".`;
     if (piece.startsWith('#') || piece.startsWith('/*')) return `‘${piece}’ is not used here. A remark begins with //.`;
+    const sign = Object.hasOwn(typesetComparisons, piece.charAt(0)) ? typesetComparisons[piece.charAt(0)] : undefined;
+    if (sign !== undefined) return `‘${piece.charAt(0)}’ is written ${sign} here.`;
+    if (piece.startsWith('%')) return 'A figure per cent is written without a sign.';
     if (piece.startsWith('&')) return '‘&’ is not used here; both are asked for by and.';
     if (piece.startsWith('|')) return '‘|’ is not used here; one of two is asked for by or.';
     if (piece.startsWith('\'')) return '‘\'’ is the foot mark and stands right behind a figure. A text stands in ".';
@@ -101,6 +104,8 @@ function characterMessage(piece: string): string {
     if (/^[\u2018-\u201b]/.test(piece)) return `‘${piece}’ is not used here; a text stands in straight quotes ("), and a foot mark right behind a figure.`;
     return `‘${piece}’ is not used in this language. Remove it, or put it in a text in quotes.`;
 }
+
+const typesetComparisons: Readonly<Record<string, string>> = { '\u2265': '>=', '\u2264': '<=', '\u2260': '!=', '\u2267': '>=', '\u2266': '<=' };
 
 const lineEnds = /[\r\n]/g;
 export function endOfLine(text: string, offset: number): number {

@@ -12,6 +12,15 @@ const letters: Readonly<Record<string, readonly [unit: string, ...kinds: string[
     f: ['degF', 'temperature'], c: ['degC', 'temperature'], a: ['A', 'current'], v: ['V', 'voltage', 'supply', 'supplies'], w: ['W', 'power'],
 };
 
+const areas: Readonly<Record<string, string>> = { in: 'in2', inch: 'in2', inches: 'in2', ft: 'ft2', foot: 'ft2', feet: 'ft2', m: 'm2', metre: 'm2', metres: 'm2', meters: 'm2', cm: 'cm2' };
+const volumes: Readonly<Record<string, string>> = { ft: 'ft3', foot: 'ft3', feet: 'ft3', m: 'm3', metre: 'm3', metres: 'm3', meters: 'm3' };
+/** The unit that two words behind a figure mean: `sq in`, `cubic feet`. */
+export function unitOfTwoWords(first: string, second: string): string | undefined {
+    const table = /^(?:sq|square)$/i.test(first) ? areas : /^(?:cu|cubic)$/i.test(first) ? volumes : undefined;
+    const word = second.toLowerCase();
+    return table && Object.hasOwn(table, word) ? table[word] : undefined;
+}
+
 /**
  * The unit a word behind a figure means.
  * @param key first word of the fact it stands in
@@ -20,5 +29,6 @@ export function unitMeant(word: string, key: string): string | undefined {
     const small = word.toLowerCase();
     if (Object.hasOwn(written, small)) return written[small];
     const [unit, ...kinds] = (Object.hasOwn(letters, small) ? letters[small] : undefined) ?? [];
-    return unit !== undefined && kinds.some(kind => propertyKinds(key).kinds.has(kind)) ? unit : undefined;
+    // In a condition a word behind a figure can be nothing else.
+    return unit !== undefined && ['condition', ...kinds].some(kind => propertyKinds(key).kinds.has(kind)) ? unit : undefined;
 }

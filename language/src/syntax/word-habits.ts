@@ -1,7 +1,7 @@
 import type { SyntaxProblem } from './problem.js';
 import { propertyKinds } from './property-kinds.js';
 import { endOf, isLength, touches, withImage, withType, type Token, type TokenTypes } from './token-list.js';
-import { unitMeant } from './unit-words.js';
+import { unitMeant, unitOfTwoWords } from './unit-words.js';
 
 type Report = (problem: Omit<SyntaxProblem, 'damages'>) => void;
 
@@ -46,6 +46,13 @@ export class WordHabits {
             const [image, unit] = [`${capitals[1] ?? ''} ${unitMeant(capitals[2] ?? '', this.key) ?? ''}`, capitals[2] ?? ''];
             this.say('unknown-unit', token, endOf(token), `‘${unit}’ is written ${unitMeant(unit, this.key) ?? ''} here: ${image}.`, `Write ${image}`, image);
             return { token: { ...token, image }, count: 1 };
+        }
+        const second = tokens[at + 2];
+        const square = token.tokenType === types.number && next.tokenType === types.word && second?.tokenType === types.word ? unitOfTwoWords(next.image, second.image) : undefined;
+        if (square !== undefined && second) {
+            const image = `${token.image} ${square}`;
+            this.say('unknown-unit', token, endOf(second), `‘${next.image} ${second.image}’ is written ${square} here: ${image}.`, `Write ${image}`, image);
+            return { token: this.joined(token, second, types.quantity, image), count: 3 };
         }
         const unit = token.tokenType === types.number && next.tokenType === types.word ? unitMeant(next.image, this.key) : undefined;
         if (unit !== undefined) {

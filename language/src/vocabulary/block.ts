@@ -11,11 +11,13 @@ export interface Property<T = unknown> {
     readonly since: string;
     /** Other accepted spellings of the key. */
     readonly aliases?: readonly string[];
+    /** Path from its block to the fact that holds when it is not written: `model.rating`. */
+    readonly takenFrom?: string;
     /** Words people often say for it. They are not read; a message leads from them to the key. */
     readonly oftenCalled?: readonly string[];
 }
 
-interface MoreOfProperty { readonly aliases?: readonly string[]; readonly oftenCalled?: readonly string[] }
+interface MoreOfProperty { readonly takenFrom?: string; readonly aliases?: readonly string[]; readonly oftenCalled?: readonly string[] }
 
 /** What a block is, where it may stand and what may stand in it. */
 export interface BlockDefinition {

@@ -105,7 +105,7 @@ export const heaterBlocks = {
             from: may(place, 'From a neighbouring wall\'s lining to its near edge.'),
             centre: may(centrePlace, 'From a neighbouring wall\'s lining to its middle.', { aliases: ['center'] }),
             height: must(length, 'From the finished floor to its underside.'),
-            rating: may(temperature, 'The temperature it is rated for.', { otherwise: 'as its model states' }),
+            rating: may(temperature, 'The temperature it is rated for.', { otherwise: 'as its model states', takenFrom: 'model.rating' }),
         },
     }),
     thermometer: block({

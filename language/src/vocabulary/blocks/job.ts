@@ -22,7 +22,7 @@ export const parameterKinds = [
     'length', 'number', 'count', 'power', 'voltage', 'current', 'temperature', 'wall', 'word', 'flag', 'text', 'panel_system', 'door_model', 'window_model', 'bench_build', 'heater_model',
 ] as const;
 /** Kinds of block a house rule may ask of, one by one. */
-export const ruleSubjects = ['site', 'room', 'door', 'window', 'bench', 'heater', 'circuit', 'sensor', 'control', 'vent', 'light', 'sign', 'receptacle', 'fitting', 'duckboard'] as const;
+export const ruleSubjects = ['site', 'room', 'door', 'window', 'bench', 'heater', 'circuit', 'sensor', 'control', 'vent', 'light', 'thermometer', 'sign', 'receptacle', 'fitting', 'duckboard'] as const;
 
 const jobProperties = {
     number: may(text, 'The order number printed on every document.'),
@@ -129,7 +129,7 @@ export const jobBlocks = {
             depth: must(length, 'Outside depth from front to back.'),
             height: must(length, 'From the finished floor to the top of the ceiling panels.'),
             ceiling: may(choice('spans_front_to_back', 'spans_left_to_right'), 'Which way the ceiling panels span; must be stated for a square room.', { otherwise: 'they span the shorter way' }),
-            corners: may(choice('front_and_back', 'sides', 'pinwheel'), 'Which walls run through at the corners.', { otherwise: 'as the panel system states' }),
+            corners: may(choice('front_and_back', 'sides', 'pinwheel'), 'Which walls run through at the corners.', { otherwise: 'as the panel system states', takenFrom: 'system.corners' }),
             no_facing: may(wallList, 'Hidden walls that get no facing.', { otherwise: 'every wall is faced' }),
             closing_corner: may(choice('front_left', 'front_right', 'back_left', 'back_right'), 'The corner that is closed last.', { otherwise: 'chosen by rule' }),
             fits: may(choices(...personWords), 'The people who are to sit in it, by percentiles of body measures: p5 is smaller than all but one in twenty. What does not fit them is told.', { otherwise: 'nobody is told of; figures are those of p5_woman and p95_man' }),

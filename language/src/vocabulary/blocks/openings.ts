@@ -12,7 +12,7 @@ export const openingBlocks = {
             centre: may(centrePlace, 'From a neighbouring wall\'s lining to the middle of the clear opening.', { aliases: ['center'] }),
             hinge: must(choice('front', 'left', 'back', 'right'), 'The side of the hinges: toward which neighbouring wall.', { oftenCalled: ['hand', 'handing', 'hung', 'hinges'] }),
             swing: may(choice('outward', 'inward'), 'Which way the leaf opens.', { otherwise: 'outward', oftenCalled: ['opens', 'opening'] }),
-            threshold: may(length, 'Height of the threshold over the finished floor.', { otherwise: 'as the door model states' }),
+            threshold: may(length, 'Height of the threshold over the finished floor.', { otherwise: 'as the door model states', takenFrom: 'model.threshold' }),
         },
     }),
     window: block({
