@@ -4,14 +4,14 @@ import { minus, sum } from '../../language/src/core/length.js';
 import { planStock } from '../../language/src/engines/stock/plan-stock.js';
 import { stockOffers } from '../../language/src/renderings/stock-offers.js';
 import { stockTasks } from '../../language/src/renderings/stock-tasks.js';
-import { HighsInProcess } from '../../server/src/solver/highs.js';
+import { PatientSolver } from '../support/patient-solver.js';
 import { JobReader } from './analysed.js';
 import { fileOf, randomJob } from './random-job.js';
 
 /** Every board of a job's stock plan adds up to the tick, and every part of its cut list is cut once and from its own stock. */
 export async function checkStock(numRuns: number, seed: number): Promise<{ readonly boards: number }> {
     const reader = new JobReader();
-    const solver = new HighsInProcess();
+    const solver = new PatientSolver();
     let boards = 0;
     await fc.assert(fc.asyncProperty(randomJob, async ({ job: text }) => {
         const { job, results } = await reader.job(fileOf(text));

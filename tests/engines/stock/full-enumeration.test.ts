@@ -3,10 +3,10 @@ import { expect, test } from 'vitest';
 import { feet, inches } from '../../../language/src/core/length.js';
 import { planStock } from '../../../language/src/engines/stock/plan-stock.js';
 import type { StockRequest } from '../../../language/src/engines/stock/request.js';
-import { HighsInProcess } from '../../../server/src/solver/highs.js';
+import { PatientSolver } from '../../support/patient-solver.js';
 import { board, piece, request, usd } from './requests.js';
 
-const solver = new HighsInProcess();
+const solver = new PatientSolver();
 
 /** The least cost by one integer program over every pattern of every board, written here from the request alone. */
 async function leastCostOfAllPatterns({ pieces, stock, kerf, endTrim }: StockRequest): Promise<number | undefined> {

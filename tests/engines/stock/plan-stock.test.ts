@@ -3,10 +3,10 @@ import { feet, inches, mm, ticks, zero, type Length } from '../../../language/sr
 import { planStock, planStockGreedy } from '../../../language/src/engines/stock/plan-stock.js';
 import type { StockPlan, StockRequest } from '../../../language/src/engines/stock/request.js';
 import { verifyStockPlan } from '../../../language/src/engines/stock/verify.js';
-import { HighsInProcess } from '../../../server/src/solver/highs.js';
+import { PatientSolver } from '../../support/patient-solver.js';
 import { board, leastCostByTrying, piece, request, usd } from './requests.js';
 
-const solver = new HighsInProcess();
+const solver = new PatientSolver();
 
 /** The plan, after an exact check of it. */
 async function sound(asked: StockRequest): Promise<StockPlan> {

@@ -3,10 +3,10 @@ import { expect, test } from 'vitest';
 import { planStock, planStockGreedy } from '../../../language/src/engines/stock/plan-stock.js';
 import type { StockPlan } from '../../../language/src/engines/stock/request.js';
 import { verifyStockPlan } from '../../../language/src/engines/stock/verify.js';
-import { HighsInProcess } from '../../../server/src/solver/highs.js';
+import { PatientSolver } from '../../support/patient-solver.js';
 import { jobs, leastCostByTrying } from './requests.js';
 
-const solver = new HighsInProcess();
+const solver = new PatientSolver();
 const total = (plan: StockPlan): number => plan.totalCost?.minor ?? plan.totalLength;
 
 test('pieces, kerf, trim and offcut make up each board, every piece is cut once, and the bound holds', async () => {
