@@ -1,13 +1,12 @@
 import { inches, ticks, zero, type Length } from '../../language/src/core/length.js';
 import { linearBound } from '../../language/src/engines/stock/column-generation.js';
-import type { IntegerSolver } from '../../language/src/engines/stock/integer-solver.js';
 import { createValueTable } from '../../language/src/engines/stock/knapsack.js';
 import { MasterProgram } from '../../language/src/engines/stock/master-program.js';
 import { planStock } from '../../language/src/engines/stock/plan-stock.js';
 import { cuttingProblem } from '../../language/src/engines/stock/problem.js';
 import type { StockPlan, StockRequest } from '../../language/src/engines/stock/request.js';
 import { verifyStockPlan } from '../../language/src/engines/stock/verify.js';
-import { HighsInProcess } from '../../server/src/solver/highs.js';
+import { PatientSolver } from '../support/patient-solver.js';
 import type { PublishedRow } from './table.js';
 
 /** An instance with stock of one length, in which every board costs one. */
@@ -72,9 +71,7 @@ const requestOf = ({ stock, kerf, pieces }: Instance): StockRequest => ({
     endTrim: zero,
 });
 
-const highs = new HighsInProcess();
-/** Limits in seconds are for the designer who waits; on a busy machine they would decide what is proven here. */
-const solver: IntegerSolver = { solve: (program, ...more) => highs.solve({ ...program, maxSeconds: 30 * program.maxSeconds }, ...more) };
+const solver = new PatientSolver();
 const plans: StockPlan[] = [];
 for (const instance of instances) plans.push(await planStock(requestOf(instance), solver));
 
