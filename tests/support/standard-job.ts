@@ -21,7 +21,7 @@ export function withStandardJob(snippet: string): string {
     ].join('\n');
 }
 
-const catalogueKinds = new Set(['panel_system', 'material', 'stock', 'screw', 'door_model', 'window_model', 'light_model', 'bench_build', 'heater_model']);
+const catalogueKinds = new Set(['panel_system', 'material', 'stock', 'timber', 'screw', 'door_model', 'window_model', 'light_model', 'bench_build', 'heater_model']);
 
 interface Piece { readonly text: string; readonly key: string; readonly kind: string; readonly isBlock: boolean }
 

@@ -30,6 +30,7 @@ import { remembered } from './remember.js';
 import type { Results } from './results.js';
 import { roomShell, type RoomShell } from './room.js';
 import { assembleSite } from './site.js';
+import { assembleStrength } from './strength.js';
 
 const shellOf = remembered('shell', computeShell);
 
@@ -48,6 +49,7 @@ export function assemble(job: Job, ruleSets: readonly RuleSet[]): Results {
         inside: size, keepClear: [], floor: floorShape(job),
         openings: benchOpenings(doors(), windows(), (air()?.vents ?? []).flatMap(({ name, vent }) => vent ? [{ name, kind: 'vent' as const, wall: vent.wall, u: vent.onWall.u, v: vent.onWall.v }] : [])),
     }), undefined);
+    const strength = once(() => { const [made, shell] = [benches(), room()]; return made && shell && assembleStrength(ruleSets, made, shell); });
     const shell = once(() => {
         const base = room()?.base;
         if (!base) return undefined;
@@ -93,7 +95,7 @@ export function assemble(job: Job, ruleSets: readonly RuleSet[]): Results {
     });
     return {
         get room() { return room(); }, get inside() { return inside(); }, get shell() { return shell(); }, get doors() { return doors(); },
-        get windows() { return windows(); }, get benches() { return benches(); }, get heaters() { return judged(); }, get fittings() { return fittings(); },
+        get windows() { return windows(); }, get benches() { return benches(); }, get strength() { return strength(); }, get heaters() { return judged(); }, get fittings() { return fittings(); },
         get air() { return air(); }, get things() { return things(); }, get circuits() { return circuits(); }, get zones() { return zones(); }, get floor() { return floor(); },
         get site() { return site(); }, get parts() { return parts(); },
         signs: signFacts(nameBlocks(job.signs).flatMap(({ name, block }) => block.values.says ? [{ name, says: block.values.says.value, stands: block.values.stands?.value ?? 'outside', ...given({ letters: block.values.letters?.value }) }] : [])),

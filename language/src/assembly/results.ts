@@ -14,6 +14,7 @@ import type { JudgedHeater } from './heater-judgement.js';
 import type { AssembledDoor, AssembledWindow } from './openings.js';
 import type { RoomShell } from './room.js';
 import type { AssembledSite } from './site.js';
+import type { AssembledStrength } from './strength.js';
 
 /**
  * Everything the engines worked out for one job, each part when it is first read. A part is absent, or a list empty, when the job lacks what it
@@ -27,6 +28,8 @@ export interface Results {
     readonly doors: readonly AssembledDoor[];
     readonly windows: readonly AssembledWindow[];
     readonly benches: AssembledBenches | undefined;
+    /** Strength of every bench under the loads of the rule sets. */
+    readonly strength: AssembledStrength | undefined;
     readonly heaters: readonly JudgedHeater[];
     readonly fittings: readonly AssembledFitting[];
     readonly air: AssembledAir | undefined;

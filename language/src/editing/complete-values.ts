@@ -134,7 +134,7 @@ export const word = (label: string, detail: string, doc: string, at: { start: nu
 
 const unitsByKind: Partial<Record<ValueKind, readonly string[]>> = {
     power: ['kW', 'W'], voltage: ['V'], supply: ['V'], supplies: ['V'], current: ['A'], mass: ['lb', 'kg'], density: ['kg', 'lb'], temperature: ['degF', 'degC'],
-    area: ['ft2', 'm2'], volume: ['ft3', 'm3'], 'volume-range': ['ft3', 'm3'], time: ['min', 'h'], price: ['USD', 'CAD', 'EUR', 'GBP'],
+    area: ['ft2', 'm2'], volume: ['ft3', 'm3'], 'volume-range': ['ft3', 'm3'], time: ['min', 'h'], pressure: ['psi'], price: ['USD', 'CAD', 'EUR', 'GBP'],
     number: [], count: [], percent: [], text: [], date: [], choice: [], choices: [], flag: [], walls: [], reference: [], references: [],
 };
 

@@ -26,7 +26,7 @@ export const listOf = (sort: SortOfValue): SortOfValue => sort === 'flag' || sor
 
 const ofKinds: Readonly<Partial<Record<ValueKind, SortOfValue>>> = {
     length: 'length', lengths: 'list of length', place: 'length', 'centre-place': 'length', number: 'number', count: 'number', percent: 'number', power: 'power', voltage: 'voltage',
-    current: 'current', mass: 'mass', temperature: 'temperature', area: 'area', volume: 'volume', time: 'time', density: 'number', price: 'other', text: 'text', date: 'date',
+    current: 'current', mass: 'mass', temperature: 'temperature', area: 'area', volume: 'volume', time: 'time', pressure: 'pressure', density: 'number', price: 'other', text: 'text', date: 'date',
     choice: 'word', flag: 'flag', holds: 'flag', choices: 'list of word', walls: 'list of word', reference: 'word', references: 'list of word', layer: 'word',
 };
 /** What the whole value of a property is; nothing when only its parts can be named, such as the width of a size. */
@@ -39,7 +39,7 @@ export function wantedBy(kind: ValueKind): Wanted | undefined {
     switch (kind) {
         case 'length': case 'lengths': case 'size': case 'length-range': case 'place': case 'centre-place': case 'wall-lengths': case 'layer': return 'length';
         case 'number': case 'count': case 'percent': return 'number';
-        case 'power': case 'voltage': case 'current': case 'mass': case 'temperature': case 'area': case 'volume': case 'time': return kind;
+        case 'power': case 'voltage': case 'current': case 'mass': case 'temperature': case 'area': case 'volume': case 'time': case 'pressure': return kind;
         case 'volume-range': return 'volume';
         case 'supply': case 'supplies': return 'voltage';
         case 'value': case 'values': case 'condition': case 'holds': return 'any';

@@ -110,7 +110,7 @@ export function wordsComparedWith(left: readonly Token[], sight: ExpressionSight
 
 const samples: Readonly<Record<string, readonly [string, string]>> = {
     length: ['12"', '300 mm'], number: ['1', '1'], power: ['1 kW', '1 kW'], voltage: ['240 V', '230 V'], current: ['16 A', '16 A'], mass: ['10 lb', '5 kg'], temperature: ['68 degF', '20 degC'],
-    area: ['10 ft2', '1 m2'], volume: ['100 ft3', '3 m3'], time: ['60 min', '60 min'], flag: ['yes', 'yes'],
+    area: ['10 ft2', '1 m2'], volume: ['100 ft3', '3 m3'], time: ['60 min', '60 min'], pressure: ['1000 psi', '1000 psi'], flag: ['yes', 'yes'],
 };
 /** A figure of some sort to type over; nothing where none is plain. */
 export const sampleOf = (wanted: Wanted | undefined, raw: RawText): string | undefined => samples[wanted === 'any' || wanted === 'figure' || wanted === 'list' ? 'number' : wanted ?? '']?.[isMetricText(raw) ? 1 : 0];

@@ -16,7 +16,7 @@ const ofList = (items: readonly ModelPlainValue[]): ModelValue => ({ kind: 'list
 export const byText = (a: string, b: string): number => a < b ? -1 : a > b ? 1 : 0;
 
 /** The unit each kind of amount is kept in. */
-const units: Partial<Record<ValueKind, string>> = { power: 'W', voltage: 'V', current: 'A', mass: 'kg', temperature: 'degC', area: 'm2', volume: 'm3', number: '', count: '', percent: '%', time: 's' };
+const units: Partial<Record<ValueKind, string>> = { power: 'W', voltage: 'V', current: 'A', mass: 'kg', temperature: 'degC', area: 'm2', volume: 'm3', number: '', count: '', percent: '%', time: 's', pressure: 'Pa' };
 
 type Piece = readonly [part: string | undefined, value: ModelValue];
 
@@ -32,7 +32,7 @@ function pieces(kind: ValueKind, given: unknown): readonly Piece[] {
         case 'place': case 'centre-place': { const { wall, distance } = given as Place; return [['wall', ofWord(wall)], ['distance', ofLength(distance)]]; }
         case 'wall-lengths': return (given as readonly WallLength[]).map(({ wall, length }): Piece => [wall, ofLength(length)]);
         case 'layer': { const { of, thickness } = given as LinkedLayer<never>; return [[undefined, ofLink(of)], ['thickness', ofLength(thickness)]]; }
-        case 'number': case 'count': case 'percent': case 'power': case 'voltage': case 'current': case 'mass': case 'temperature': case 'area': case 'volume': case 'time':
+        case 'number': case 'count': case 'percent': case 'power': case 'voltage': case 'current': case 'mass': case 'temperature': case 'area': case 'volume': case 'time': case 'pressure':
             return one(ofAmount(given as number, units[kind] ?? ''));
         case 'text': return one({ kind: 'text', text: given as string });
         case 'choice': return one(ofWord(given as string));

@@ -8,6 +8,9 @@ import type { Property } from '../vocabulary/block.js';
 import { blocksIn, isBlockKind, propertiesOf } from '../vocabulary/index.js';
 import type { Block, Given, Link, LinkedLayer } from './block.js';
 
+/** One pound-force on a square inch. */
+const pascalsPerPsi = 0.45359237 * 9.80665 / 0.00064516;
+
 /** The unit each kind of amount is kept in. */
 const units: Partial<Record<ValueKind, string>> = { power: 'W', voltage: 'V', current: 'A', mass: 'kg', temperature: 'degC', area: 'm2', volume: 'm3', number: '', count: '', percent: '' };
 
@@ -25,6 +28,7 @@ export function givenValue(kind: ValueKind, given: unknown, part: string | undef
         case 'number': case 'count': case 'percent': case 'power': case 'voltage': case 'current': case 'mass': case 'temperature': case 'area': case 'volume':
             return part === undefined ? ofAmount(given as number, units[kind] ?? '') : undefined;
         case 'time': return part === undefined ? ofAmount((given as number) / 60, 'min') : undefined;
+        case 'pressure': return part === undefined ? ofAmount((given as number) / pascalsPerPsi, 'psi') : undefined;
         case 'text': return ofText(given as string);
         case 'choice': return ofWord(given as string);
         case 'choices': case 'walls': return ofList((given as readonly string[]).map(ofWord));

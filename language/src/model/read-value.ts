@@ -60,7 +60,7 @@ function readTerms(kind: ValueKind, terms: Terms, input: Input): ReadValue | und
         case 'length-range': return single(terms, input, term => rangeValue(term, input, side => lengthValue(side, input)));
         case 'volume-range': return single(terms, input, term => rangeValue(term, input, side => amountValue('volume', side, input)));
         case 'number': case 'count': case 'percent': return single(terms, input, term => numberValue(kind, term, input));
-        case 'power': case 'voltage': case 'current': case 'mass': case 'temperature': case 'area': case 'volume': case 'time':
+        case 'power': case 'voltage': case 'current': case 'mass': case 'temperature': case 'area': case 'volume': case 'time': case 'pressure':
             return single(terms, input, term => amountValue(kind, term, input));
         case 'text': return single(terms, input, term => textValue(term, input));
         case 'date': return single(terms, input, term => dateValue(term, input));

@@ -28,6 +28,8 @@ export const iec552 = citing('IEC 60364-5-52', 'ed. 3.0 (2009)');
 export const iec554 = citing('IEC 60364-5-54', 'ed. 3.0 (2011)');
 export const iec60898 = citing('IEC 60898-1', '2015');
 export const iec335 = citing('IEC 60335-2-53', 'ed. 4 (2011)');
+export const asce7 = citing('ASCE 7', '2016');
+export const icc300 = citing('ICC 300', '2017 (draft)');
 export const practice = (text: string): Citation => ({ kind: 'practice', text });
 
 export const documents = {

@@ -10,6 +10,7 @@ export * from './figure.js';
 export * from './keys.js';
 export * from './rule-set.js';
 export * from './strictest.js';
+export { benchLoads, type LoadCase } from './load-cases.js';
 export { zoneScopeLine } from './iec.js';
 
 /** Every published rule set the tool knows, in the order they are offered. */

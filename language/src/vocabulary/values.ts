@@ -39,7 +39,7 @@ export interface ValueType<T> {
 export type ValueKind =
     | 'length' | 'lengths' | 'size' | 'length-range' | 'place' | 'centre-place' | 'wall-lengths'
     | 'number' | 'count' | 'percent' | 'text' | 'date' | 'choice' | 'choices' | 'flag' | 'walls'
-    | 'power' | 'voltage' | 'current' | 'mass' | 'temperature' | 'area' | 'volume' | 'time' | 'volume-range'
+    | 'power' | 'voltage' | 'current' | 'mass' | 'temperature' | 'area' | 'volume' | 'time' | 'pressure' | 'volume-range'
     | 'supply' | 'supplies' | 'price' | 'density' | 'reference' | 'references' | 'layer' | 'value' | 'values' | 'holds' | 'condition';
 
 const type = <T>(kind: ValueKind, words: string, more: Partial<ValueType<T>> = {}): ValueType<T> => ({ kind, words, ...more });
@@ -66,6 +66,7 @@ export const temperature = type<number>('temperature', 'a temperature, such as 6
 export const area = type<number>('area', 'an area, such as 12 ft2 or 1.1 m2');
 export const volume = type<number>('volume', 'a volume, such as 250 ft3 or 7 m3');
 export const time = type<number>('time', 'a time, such as 60 min');
+export const pressure = type<number>('pressure', 'a pressure or stress, such as 850 psi');
 export const volumeRange = type<NumberRange>('volume-range', 'a range of volumes, such as 170 ft3 to 300 ft3');
 export const supply = type<Supply>('supply', 'a voltage and single_phase or three_phase, such as 240 V single_phase', { choices: ['single_phase', 'three_phase'] });
 export const supplies = type<readonly Supply[]>('supplies', 'supplies divided by commas, such as 240 V single_phase, 208 V three_phase', { choices: ['single_phase', 'three_phase'] });

@@ -18,6 +18,7 @@ export const benchBlocks = {
             fascia: may(flag, 'Whether the front is closed with a board.', { otherwise: 'no' }),
             back_rest: may(length, 'Height of a back rest\'s upper edge over the bench top.', { otherwise: 'no back rest' }),
             head_rest: may(flag, 'Whether a head rest belongs to it.', { otherwise: 'no' }),
+            is_often_wet: may(flag, 'Whether its wood is wet for weeks, as beside a shower; wet service counts for its strength.', { otherwise: 'no' }),
             is_accessible: may(flag, 'Whether it is the accessible bench of the room.', { otherwise: 'no' }),
         },
     }),

@@ -1,5 +1,5 @@
 import { block, may, must } from '../block.js';
-import { choice, count, density, layer, length, lengthRange, lengths, number, price, reference, size, text } from '../values.js';
+import { choice, count, density, layer, length, lengthRange, lengths, number, pressure, price, reference, size, text } from '../values.js';
 
 export const catalogueBlocks = {
     catalogue: block({
@@ -51,6 +51,7 @@ export const catalogueBlocks = {
             cover: may(length, 'Face width a worked board covers.', { otherwise: 'the width of the section' }),
             species: may(text, 'The wood.'),
             grade: may(text, 'The grade.'),
+            timber: may(reference('timber'), 'Design values of its wood, for the check of strength.', { otherwise: 'its strength is not checked' }),
             treated: may(choice('no', 'treated', 'durable'), 'Whether it is treated or durable by nature.', { otherwise: 'no' }),
             lengths: must(lengths, 'The lengths it comes in.'),
             price: may(price, 'Its price.'),
@@ -58,6 +59,23 @@ export const catalogueBlocks = {
             kerf: may(length, 'What one saw cut takes.', { otherwise: '1/8"' }),
             end_trim: may(length, 'What is cut off each end before use.', { otherwise: '0"' }),
             on_hand: may(count, 'Boards in the store, all of the longest length.', { otherwise: 'none counted' }),
+        },
+    }),
+    timber: block({
+        doc: 'Design values of a species and grade, as a published table gives them; what is not stated is not checked.',
+        standsIn: ['catalogue'], name: 'required', hasTitle: true, walls: 'none', isRepeatable: true,
+        properties: {
+            species: may(text, 'The species or group of species.'),
+            grade: may(text, 'The grade.'),
+            source: must(text, 'The table the values stand in, with its edition.'),
+            bending: may(pressure, 'Bending value, Fb.'),
+            shear: may(pressure, 'Shear parallel to grain, Fv.'),
+            compression_parallel: may(pressure, 'Compression parallel to grain, Fc.'),
+            compression_perpendicular: may(pressure, 'Compression perpendicular to grain, where a piece bears.'),
+            elasticity: may(pressure, 'Modulus of elasticity, E.'),
+            stability_modulus: may(pressure, 'Modulus for stability, Emin.', { otherwise: 'from the modulus of elasticity, NDS Appendix D' }),
+            specific_gravity: may(number, 'Specific gravity, for screws driven into it.'),
+            size_factor: may(choice('table_4a', 'depth', 'none'), 'How bending and compression change with the size: as NDS Supplement Table 4A, by the depth as ASTM D245, or not.', { otherwise: 'none' }),
         },
     }),
     screw: block({
@@ -68,6 +86,7 @@ export const catalogueBlocks = {
             diameter: may(length, 'Its shank diameter.'),
             gauge: may(number, 'Its gauge number.'),
             material: may(choice('stainless', 'zinc', 'brass'), 'What it is made of.', { otherwise: 'stainless' }),
+            root_diameter: may(length, 'Its diameter at the root of the thread.', { otherwise: 'by its gauge' }),
             penetration: may(length, 'Least penetration in the member that holds it.', { otherwise: '1", common practice' }),
         },
     }),

@@ -1,0 +1,4 @@
+import { adjustmentRows } from './adjustments.js';
+import { checkPublished } from './table.js';
+
+checkPublished([...adjustmentRows]);

@@ -1,0 +1,4 @@
+import { columnRows } from './columns.js';
+import { checkPublished } from './table.js';
+
+checkPublished([...columnRows]);
