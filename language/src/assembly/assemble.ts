@@ -49,7 +49,7 @@ export function assemble(job: Job, ruleSets: readonly RuleSet[]): Results {
         inside: size, keepClear: [], floor: floorShape(job),
         openings: benchOpenings(doors(), windows(), (air()?.vents ?? []).flatMap(({ name, vent }) => vent ? [{ name, kind: 'vent' as const, wall: vent.wall, u: vent.onWall.u, v: vent.onWall.v }] : [])),
     }), undefined);
-    const strength = once(() => { const [made, shell] = [benches(), room()]; return made && shell && assembleStrength(ruleSets, made, shell); });
+    const strength = once(() => { const [made, shell] = [benches(), room()]; return made && shell && assembleStrength(ruleSets, made, shell, job.unit); });
     const shell = once(() => {
         const base = room()?.base;
         if (!base) return undefined;

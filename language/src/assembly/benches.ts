@@ -61,7 +61,7 @@ function buildOf(block: Block<'bench_build'> | undefined): BenchBuild | undefine
         slatGap: values.slat_gap.value, bearerSpacing: values.bearer_spacing.value, wallGap: values.wall_gap?.value ?? zero,
         ...given({
             legSpacing: values.leg_spacing?.value, fascia: stockOf(values.fascia?.value), backRest: stockOf(values.back_rest?.value),
-            ledgerScrew: screw(values.ledger_screw), slatScrew: screw(values.slat_screw),
+            ledgerScrew: screw(values.ledger_screw), ledgerScrewSpacing: values.ledger_screw_spacing?.value, ledgerScrewRows: values.ledger_screw_rows?.value, slatScrew: screw(values.slat_screw),
         }),
     };
 }

@@ -8,6 +8,7 @@ export const consequenceOfComputed: Readonly<Record<string, Consequence>> = {
     'air.exhaust': 'approve', 'air.intake': 'approve', 'air.under_doors': 'approve',
     'bench.build_up': 'drawing', 'bench.fit': 'drawing', 'bench.head_clearance': 'approve', 'bench.is_highest': 'drawing', 'bench.ledger.top': 'drawing', 'bench.legs': 'drawing', 'bench.length': 'drawing', 'bench.load_path': 'drawing',
     'bench.lying_places': 'drawing', 'bench.pieces': 'drawing', 'bench.rise': 'drawing', 'bench.seats': 'drawing', 'bench.slat_gap': 'drawing', 'bench.slats': 'drawing', 'bench.span.rail': 'drawing',
+    'bench.strength.bearer': 'approve', 'bench.strength.ledger': 'approve', 'bench.strength.ledger_screw': 'approve', 'bench.strength.leg': 'approve', 'bench.strength.rail': 'approve', 'bench.strength.slat': 'approve',
     'door.clear_width': 'approve', 'door.hand': 'order', 'door.hinges_needed': 'order', 'door.over_head': 'drawing', 'door.under_leaf': 'approve',
     'heater.circuit': 'approve', 'heater.clear_positions': 'drawing', 'heater.clearance.above': 'approve', 'heater.clearance.below': 'approve', 'heater.clearance.front': 'approve', 'heater.clearance.side': 'approve',
     'heater.conductor': 'approve', 'heater.current': 'approve', 'heater.declared_volume': 'approve', 'heater.design_current': 'approve', 'heater.device': 'approve', 'heater.effective_volume': 'approve',

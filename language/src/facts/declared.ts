@@ -35,6 +35,12 @@ export const declaredFacts: Readonly<Partial<Record<BlockKind | 'air', readonly 
         fact('slat_gap', 'gap between slats', 'length'),
         fact('slats', 'slats', 'number'),
         fact('span.rail', 'longest clear span of the front rail', 'length'),
+        fact('strength.bearer', 'how much of what the cross-bearers can carry is taken; 1 is all', 'number'),
+        fact('strength.ledger', 'how much of what the ledgers can carry is taken; 1 is all', 'number'),
+        fact('strength.ledger_screw', 'how much of what the ledger screws can carry is taken; 1 is all', 'number'),
+        fact('strength.leg', 'how much of what the legs can carry is taken; 1 is all', 'number'),
+        fact('strength.rail', 'how much of what the rails can carry is taken; 1 is all', 'number'),
+        fact('strength.slat', 'how much of what the slats can carry is taken; 1 is all', 'number'),
     ],
     door: [
         fact('clear_width', 'clear width', 'length'),

@@ -8,10 +8,12 @@ import type { FactProvider } from './facts-tree.js';
 import { heaterFacts } from './heater-facts.js';
 import { openingFacts } from './opening-facts.js';
 import { roomFacts } from './room-facts.js';
+import { strengthFacts } from './strength-facts.js';
 
 /** Who publishes about which kinds of block. */
 const groups: readonly { readonly kinds: readonly string[]; readonly facts: (job: Job, results: Results) => readonly FactProvider[] }[] = [
     { kinds: ['room', 'site'], facts: roomFacts }, { kinds: ['door', 'window'], facts: openingFacts }, { kinds: ['bench'], facts: benchFacts }, { kinds: ['room'], facts: sitterFacts }, { kinds: ['bench'], facts: fitFacts },
+    { kinds: ['bench'], facts: strengthFacts },
     { kinds: ['heater'], facts: heaterFacts }, { kinds: ['heater', 'circuit'], facts: circuitFacts }, { kinds: ['vent', 'air'], facts: airFacts },
 ];
 

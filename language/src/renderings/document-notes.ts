@@ -1,4 +1,6 @@
+import { showHeat } from '../facts/strength-facts.js';
 import { isReadWhole, type RenderedJob } from './rendered-job.js';
+import type { Results } from '../assembly/results.js';
 import type { ReportedFinding } from '../core/finding.js';
 import { showList } from '../core/show.js';
 import { isMoulding, mouldingPractice } from '../engines/fittings/ceiling-moulding.js';
@@ -20,6 +22,7 @@ export function documentNotes(analysis: RenderedJob, catalogues: readonly Block<
         roundingNote(scale),
         ...(results.parts.length > 0 ? [numberingRule] : []),
         ...slatGaps({ results }).map(gap => showSlatGap(gap, scale)),
+        ...strengthNotes(results),
         ...(results.parts.some(isMoulding) ? [mouldingPractice] : []),
         ...sourceNotes(analysis, catalogues),
         // last, where a reader who takes the list for the whole order still comes upon it
@@ -54,6 +57,16 @@ function openFindings(findings: readonly ReportedFinding[]): string[] {
     const open = [showCount(errors, 'error'), showCount(count('warning'), 'warning')].filter(words => !words.startsWith('0 '));
     if (open.length === 0) return [];
     return [`This job stands with ${showList(open)}.${errors > 0 ? ' Do not cut before the errors are settled.' : ''}`];
+}
+
+/** For what the benches were checked, by whose judgement, and what of them was not. */
+function strengthNotes({ strength }: Pick<Results, 'strength'>): string[] {
+    if (!strength?.result.benches.some(({ members }) => members.some(({ checks }) => checks.length > 0))) return [];
+    const { loads } = strength;
+    return [
+        `Strength of benches: ${loads.filter(({ on }) => on === 'every bench' || strength.input.benches.some(({ layout }) => layout.isAccessible)).map(({ title }) => title).join('; ')}; ${showHeat(strength)}. ` +
+        'Not checked: how a rail is fastened to a ledger, the heads of box legs, back rests, guards, and what the wall panels carry.',
+    ];
 }
 
 function roundingNote(scale: Scale): string {

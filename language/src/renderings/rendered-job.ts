@@ -8,7 +8,7 @@ import type { ProjectSettings } from '../settings/settings.js';
 /** What a rendering reads of an analysed job; `analyze` gives jobs that have all of it. */
 export interface RenderedJob {
     readonly job: Job;
-    readonly results: Pick<Results, 'parts' | 'shell' | 'doors' | 'windows' | 'benches' | 'heaters' | 'fittings' | 'air'>;
+    readonly results: Pick<Results, 'parts' | 'strength' | 'shell' | 'doors' | 'windows' | 'benches' | 'heaters' | 'fittings' | 'air'>;
     readonly ruleSets: readonly RuleSet[];
     readonly findings: readonly ReportedFinding[];
     /** The settings of its project, when there are some. */

@@ -1,12 +1,14 @@
 import { extent } from '../../core/geometry.js';
 import { inches, type Length } from '../../core/length.js';
-import type { BenchInput } from './bench-input.js';
+import type { BenchBuild, BenchInput } from './bench-input.js';
 import type { BenchFastening, BenchRun, SlatLayout, WallFastening } from './bench-result.js';
 import type { NumberedBench } from './number-pieces.js';
 import type { RunFrame } from './run-frame.js';
 
-/** Greatest distance of ledger screws: 16". Common practice, no source. */
-const ledgerScrewSpacing: Length = inches(16);
+/** Greatest distance of ledger screws where the build states none: 16". Common practice, no source. */
+const commonScrewSpacing: Length = inches(16);
+/** Places along a ledger that take screws, the first and last near its ends. */
+export const ledgerScrewPlaces = ({ ledgerScrewSpacing = commonScrewSpacing }: Pick<BenchBuild, 'ledgerScrewSpacing'>, length: Length): number => Math.max(2, Math.ceil(length / ledgerScrewSpacing) + 1);
 /** Slats this wide or wider take two screws at each bearer: 3". Common practice, no source. */
 const twoScrewWidth: Length = inches(3);
 
@@ -17,7 +19,7 @@ export function benchFastenings(bench: BenchInput, numbered: NumberedBench, fram
     for (const ledger of numbered.ledgers) {
         list.push({
             joint: 'ledger to wall', marks: [ledger.mark], ...(build.ledgerScrew && { screw: build.ledgerScrew.name, screwLength: build.ledgerScrew.length }),
-            count: Math.max(2, Math.ceil(extent(ledger.u) / ledgerScrewSpacing) + 1), sideMember: build.ledger.section.thickness,
+            count: ledgerScrewPlaces(build, extent(ledger.u)) * (build.ledgerScrewRows ?? 1), sideMember: build.ledger.section.thickness,
         });
     }
     if (!slats) return list;

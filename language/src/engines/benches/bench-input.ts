@@ -46,6 +46,9 @@ export interface BenchBuild {
     /** Clearance of bench ends and backs to the lining. */
     readonly wallGap: Length;
     readonly ledgerScrew?: BenchScrew;
+    /** Greatest distance between screws of a ledger, 16" when absent, and how many stand over one another at each place, 1 when absent. */
+    readonly ledgerScrewSpacing?: Length;
+    readonly ledgerScrewRows?: number;
     readonly slatScrew?: BenchScrew;
 }
 

@@ -49,7 +49,8 @@ export function computeBenches(input: BenchesInput): BenchesResult {
 /** A figure that is no dimension of anything. Such a bench has no layout at all. */
 function wrongFigure({ depth, top, length, build }: BenchInput): BenchProblemDetail | undefined {
     const figures: readonly (readonly [string, Length | undefined])[] = [
-        ['depth', depth], ['top', top], ['length', length], ['bearer spacing', build.bearerSpacing], ['leg spacing', build.legSpacing], ...sectionFigures(build),
+        ['depth', depth], ['top', top], ['length', length], ['bearer spacing', build.bearerSpacing], ['leg spacing', build.legSpacing],
+        ['ledger screw spacing', build.ledgerScrewSpacing], ...sectionFigures(build),
     ];
     for (const [what, value] of figures) if (value !== undefined && !(value > 0)) return { kind: 'figure-not-above-zero', what, value };
     const bearerWidth = build.bearer.section.width;

@@ -15,7 +15,8 @@ export class WorstChecks {
     /** @param details made only when the check is the worst so far */
     consider(member: StrengthMember, action: StrengthAction, demand: number, capacity: number, details: () => Omit<StrengthCheck, 'action' | 'demand' | 'capacity' | 'utilisation'>): void {
         const key = `${member} ${action}`;
-        const utilisation = demand / capacity;
+        // To a thousand-millionth: below that a sum shows in which order it was added up, and a mirrored room would differ.
+        const utilisation = Math.round(demand / capacity * 1e9) / 1e9;
         if (utilisation > (this.worst.get(key)?.utilisation ?? -1)) this.worst.set(key, { member, action, demand, capacity, utilisation, ...details() });
     }
     lacks(member: StrengthMember, what: string): void {

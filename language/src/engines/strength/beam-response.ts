@@ -12,22 +12,33 @@ export interface BeamResponse {
     readonly reactions: readonly number[];
 }
 
-/** Finds the greatest moment, shear and deflection: moments and shears exactly, between the places where the load changes; the deflection by bisection of the slope. */
-export function responseOf(beam: SolvedBeam): BeamResponse {
+/**
+ * Finds the greatest moment, shear and deflection: moments and shears exactly, between the places where the load changes; the deflection by bisection of the slope.
+ * @param face from the middle of a support to its face: between them the load goes straight into the support, and the shear is not looked at
+ * @param hasDeflection whether the deflection is wanted, which is most of the work; it is 0 otherwise
+ */
+export function responseOf(beam: SolvedBeam, face = 0, hasDeflection = true): BeamResponse {
     let [sagging, hogging, shear, deflection, deflectionShare] = [0, 0, 0, 0, 0];
     for (const stretch of beam.stretches) {
         const places = breaks(stretch);
-        const moments = (x: number): void => { const moment = momentAt(stretch, x); sagging = Math.max(sagging, moment); hogging = Math.max(hogging, -moment); };
-        places.forEach((place, i) => {
-            moments(place);
+        for (let i = 0; i < places.length; i++) {
+            const place = places[i] ?? 0;
+            const moment = momentAt(stretch, place);
+            if (moment > sagging) sagging = moment;
+            if (-moment > hogging) hogging = -moment;
             const next = places[i + 1];
-            if (next === undefined) return;
+            if (next === undefined) continue;
             const inset = (next - place) * 1e-9;
             const [atStart, atEnd] = [shearAt(stretch, place + inset), shearAt(stretch, next - inset)];
-            shear = Math.max(shear, Math.abs(atStart), Math.abs(atEnd));
+            const [clearFrom, clearTo] = [Math.max(place + inset, face), Math.min(next - inset, stretch.length - face)];
+            if (clearTo > clearFrom) shear = Math.max(shear, Math.abs(shearAt(stretch, clearFrom)), Math.abs(shearAt(stretch, clearTo)));
+            if (atStart * atEnd >= 0) continue;
             // Between two breaks the shear is a straight line, so the moment turns where it is nothing.
-            if (atStart * atEnd < 0) moments(place + (next - place) * atStart / (atStart - atEnd));
-        });
+            const turning = momentAt(stretch, place + (next - place) * atStart / (atStart - atEnd));
+            if (turning > sagging) sagging = turning;
+            if (-turning > hogging) hogging = -turning;
+        }
+        if (!hasDeflection) continue;
         const most = deepest(stretch, beam.stiffness);
         deflection = Math.max(deflection, most);
         deflectionShare = Math.max(deflectionShare, most / (stretch.isOverhang ? 2 * stretch.length : stretch.length));
@@ -36,8 +47,11 @@ export function responseOf(beam: SolvedBeam): BeamResponse {
 }
 
 /** Places where the load changes, within the stretch, from its left end. */
-const breaks = ({ from, length, loads }: SolvedStretch): readonly number[] =>
-    [...new Set([0, length, ...loads.flatMap(load => [load.from - from, load.to - from])])].filter(x => x >= 0 && x <= length).sort((a, b) => a - b);
+function breaks({ from, length, loads }: SolvedStretch): readonly number[] {
+    const places = [0, length];
+    for (const load of loads) for (const x of [load.from - from, load.to - from]) if (x > 0 && x < length && !places.includes(x)) places.push(x);
+    return places.sort((a, b) => a - b);
+}
 
 /** Moment at x from the left end of the stretch, sagging positive. */
 export function momentAt({ from, moment, shear, loads }: SolvedStretch, x: number): number {
@@ -71,7 +85,7 @@ function lineAt({ from, deflection, slope, moment, shear, loads }: SolvedStretch
     return order === 0 ? deflection + slope * x - bent / stiffness : slope - bent / stiffness;
 }
 
-const samples = 12;
+const samples = 8;
 function deepest(stretch: SolvedStretch, stiffness: number): number {
     const size = (x: number): number => Math.abs(lineAt(stretch, stiffness, x, 0));
     const slope = (x: number): number => lineAt(stretch, stiffness, x, 1);
@@ -80,7 +94,7 @@ function deepest(stretch: SolvedStretch, stiffness: number): number {
         let [low, high] = [stretch.length * i / samples, stretch.length * (i + 1) / samples];
         const rising = slope(low) > 0;
         if (rising === slope(high) > 0) continue;
-        for (let step = 0; step < 30; step++) {
+        for (let step = 0; step < 24; step++) {
             const middle = (low + high) / 2;
             if (slope(middle) > 0 === rising) low = middle; else high = middle;
         }

@@ -30,7 +30,8 @@ export interface SolvedBeam { readonly stiffness: number; readonly reactions: re
 /** Answers for loads on one beam: its matrix is factored once and serves every arrangement of loads. */
 export type BeamSolver = (loads: readonly BeamLoad[]) => SolvedBeam;
 
-const sameplace = 1e-9;
+/** Nearer than this is the same place: a millionth of an inch. */
+const sameplace = 1e-6;
 
 /**
  * Prepares a beam for its loads.
@@ -48,45 +49,62 @@ export function prepareBeam({ length, supports, stiffness }: Beam): BeamSolver {
     // Unknowns: the slope of every node, and the deflection of a free end. -1 stands for what a support holds.
     let count = 0;
     const numbers = nodes.map((_, node) => ({ deflection: isSupport(node) ? -1 : count++, slope: count++ }));
-    const freedoms = (element: number): readonly [number, number, number, number] => {
-        const [left, right] = [numbers[element], numbers[element + 1]];
-        return [left?.deflection ?? -1, left?.slope ?? -1, right?.deflection ?? -1, right?.slope ?? -1];
-    };
-    const lengthOf = (element: number): number => (nodes[element + 1] ?? 0) - (nodes[element] ?? 0);
-    const elements = nodes.slice(1).map((_, element) => element);
-
+    const elements = nodes.slice(1).map((to, i): Element => {
+        const from = nodes[i] ?? 0;
+        const [left, right] = [numbers[i], numbers[i + 1]];
+        return {
+            from, length: to - from, isOverhang: !isSupport(i) || !isSupport(i + 1), isLast: i === nodes.length - 2,
+            freedoms: [left?.deflection ?? -1, left?.slope ?? -1, right?.deflection ?? -1, right?.slope ?? -1], own: elementStiffness(to - from, stiffness),
+        };
+    });
     const matrix: number[][] = Array.from({ length: count }, () => new Array<number>(count).fill(0));
-    for (const element of elements) {
-        const own = elementStiffness(lengthOf(element), stiffness);
-        freedoms(element).forEach((row, i) => { if (row >= 0) freedoms(element).forEach((column, j) => { if (column >= 0) add(matrix, row, column, own[i]?.[j] ?? 0); }); });
+    for (const { freedoms, own } of elements) {
+        freedoms.forEach((row, i) => { if (row >= 0) freedoms.forEach((column, j) => { if (column >= 0) add(matrix, row, column, own[i]?.[j] ?? 0); }); });
     }
     const factor = factorize(matrix);
 
     return loads => {
         const forces = new Array<number>(count).fill(0);
-        const perElement = elements.map(element => {
-            const from = nodes[element] ?? 0;
-            const held = loadsWithin(loads, from, from + lengthOf(element), element === elements.length - 1);
-            return { from, length: lengthOf(element), loads: held, equivalent: nodalForces(held, from, lengthOf(element)) };
+        const loaded = elements.map(element => {
+            const held = loadsWithin(loads, element);
+            const equivalent = nodalForces(held, element);
+            for (let i = 0; i < 4; i++) { const row = element.freedoms[i] ?? -1; if (row >= 0) forces[row] = (forces[row] ?? 0) + (equivalent[i] ?? 0); }
+            return { held, equivalent };
         });
-        perElement.forEach(({ equivalent }, element) => freedoms(element).forEach((row, i) => { if (row >= 0) forces[row] = (forces[row] ?? 0) + (equivalent[i] ?? 0); }));
         const moved = solveFactored(factor, forces);
-        const at = (freedom: number): number => freedom < 0 ? 0 : moved[freedom] ?? 0;
-        const nodeForces = nodes.map(() => 0);
-        const stretches = perElement.map(({ from, length: long, loads: held, equivalent }, element): SolvedStretch => {
-            const displaced = freedoms(element).map(at);
-            const own = elementStiffness(long, stiffness);
-            const ends = own.map((row, i) => row.reduce((total, value, j) => total + value * (displaced[j] ?? 0), 0) - (equivalent[i] ?? 0));
-            nodeForces[element] = (nodeForces[element] ?? 0) + (ends[0] ?? 0);
-            nodeForces[element + 1] = (nodeForces[element + 1] ?? 0) + (ends[2] ?? 0);
+        const nodeForces = new Array<number>(nodes.length).fill(0);
+        const stretches = elements.map((element, index): SolvedStretch => {
+            const { freedoms, own } = element;
+            const equivalent = loaded[index]?.equivalent ?? none;
+            const at = (i: number): number => { const freedom = freedoms[i] ?? -1; return freedom < 0 ? 0 : moved[freedom] ?? 0; };
+            const displaced = [at(0), at(1), at(2), at(3)];
+            const force = (i: number): number => {
+                let total = -(equivalent[i] ?? 0);
+                for (let j = 0; j < 4; j++) total += (own[i]?.[j] ?? 0) * (displaced[j] ?? 0);
+                return total;
+            };
+            const leftForce = force(0);
+            nodeForces[index] = (nodeForces[index] ?? 0) + leftForce;
+            nodeForces[index + 1] = (nodeForces[index + 1] ?? 0) + force(2);
             return {
-                from, length: long, loads: held, isOverhang: !isSupport(element) || !isSupport(element + 1),
-                deflection: displaced[0] ?? 0, slope: displaced[1] ?? 0, moment: ends[1] ?? 0, shear: -(ends[0] ?? 0),
+                from: element.from, length: element.length, loads: loaded[index]?.held ?? [], isOverhang: element.isOverhang,
+                deflection: displaced[0] ?? 0, slope: displaced[1] ?? 0, moment: force(1), shear: -leftForce,
             };
         });
         return { stiffness, stretches, reactions: nodeForces.filter((_, node) => isSupport(node)).map(force => -force) };
     };
 }
+
+interface Element {
+    readonly from: number;
+    readonly length: number;
+    readonly isOverhang: boolean;
+    readonly isLast: boolean;
+    /** Numbers of its unknowns: deflection and slope at the left, then at the right. */
+    readonly freedoms: readonly number[];
+    readonly own: readonly (readonly number[])[];
+}
+const none: readonly number[] = [0, 0, 0, 0];
 
 /** Stiffness matrix of an Euler-Bernoulli beam element over deflection and slope of its two ends. Source: any text on the direct stiffness method. */
 function elementStiffness(long: number, stiffness: number): readonly (readonly number[])[] {
@@ -99,29 +117,37 @@ function elementStiffness(long: number, stiffness: number): readonly (readonly n
 }
 
 /** The parts of loads that lie on a stretch; a point load on the border of two belongs to the right one, at the very end to the last. */
-function loadsWithin(loads: readonly BeamLoad[], from: number, to: number, isLast: boolean): readonly BeamLoad[] {
-    return loads.flatMap((load): BeamLoad[] => {
+function loadsWithin(loads: readonly BeamLoad[], { from, length, isLast }: Element): readonly BeamLoad[] {
+    const to = from + length;
+    const held: BeamLoad[] = [];
+    for (const load of loads) {
         const wide = load.to - load.from;
-        if (wide <= sameplace) return load.from >= from - sameplace && (load.from < to - sameplace || isLast) ? [{ ...load, to: load.from }] : [];
+        if (wide <= sameplace) {
+            if (load.from >= from - sameplace && (load.from < to - sameplace || isLast)) held.push(load);
+            continue;
+        }
         const start = Math.max(load.from, from);
         const end = Math.min(load.to, to);
-        return end > start ? [{ from: start, to: end, total: load.total * (end - start) / wide }] : [];
-    });
+        if (end > start) held.push({ from: start, to: end, total: load.total * (end - start) / wide });
+    }
+    return held;
 }
 
 /** Work-equivalent end forces and moments of the loads: integrals of the cubic shape functions, exact for points and even stretches. */
-function nodalForces(loads: readonly BeamLoad[], from: number, long: number): readonly [number, number, number, number] {
+function nodalForces(loads: readonly BeamLoad[], { from, length }: Element): readonly number[] {
+    if (loads.length === 0) return none;
     const sums: [number, number, number, number] = [0, 0, 0, 0];
     for (const load of loads) {
-        const a = (load.from - from) / long;
-        const b = (load.to - from) / long;
-        // Mean of each power of the place over the load.
-        const mean = (power: number): number => b - a < sameplace ? a ** power : (b ** (power + 1) - a ** (power + 1)) / ((power + 1) * (b - a));
-        const [one, two, three] = [mean(1), mean(2), mean(3)];
+        const a = (load.from - from) / length;
+        const b = (load.to - from) / length;
+        // Means of the place, its square and its cube over the load.
+        const one = (a + b) / 2;
+        const two = (a * a + a * b + b * b) / 3;
+        const three = (a + b) * (a * a + b * b) / 4;
         sums[0] += load.total * (1 - 3 * two + 2 * three);
-        sums[1] += load.total * long * (one - 2 * two + three);
+        sums[1] += load.total * length * (one - 2 * two + three);
         sums[2] += load.total * (3 * two - 2 * three);
-        sums[3] += load.total * long * (three - two);
+        sums[3] += load.total * length * (three - two);
     }
     return sums;
 }

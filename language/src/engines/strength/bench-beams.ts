@@ -23,7 +23,8 @@ export const middleFrom = (from: Length, { from: a, to: b }: Interval): number =
 export function slatLine(run: BenchRun, bearers: readonly BenchPiece[]): Carried | undefined {
     const whole = along(run.box, run.wall);
     const supports = bearers.map(({ box }) => middleFrom(whole.from, along(box, run.wall))).sort((a, b) => a - b);
-    return supports.length < 2 ? undefined : { length: inInches(extent(whole)), supports };
+    const [first] = bearers;
+    return !first || supports.length < 2 ? undefined : { length: inInches(extent(whole)), supports, face: inInches(extent(along(first.box, run.wall))) / 2 };
 }
 
 /** A rail with what stands under it, from its end nearest the origin of the room. */
@@ -35,6 +36,8 @@ export interface RailBeam {
     readonly member: Carried;
     /** In the order of the supports: the leg, or the mark of the ledger or box leg head that holds an end. */
     readonly on: readonly ({ readonly leg: BenchLeg } | { readonly held: string })[];
+    /** Middles of the cross-bearers that rest on it: one that lies over the ledger at an end rests on that. */
+    readonly bearers: readonly number[];
 }
 
 /** Every rail of a bench on the supports of the load path: ledgers and box legs that hold its ends, its own legs, and legs of the tier behind it rests on. */
@@ -53,9 +56,12 @@ export function railBeams(bench: BenchLayout, all: readonly BenchLayout[]): read
             .map(leg => ({ at: middleFrom(whole.from, overlapOf(along(leg.box, run.wall), whole)), on: { leg } }));
         const supports = [...ends, ...standing].sort((a, b) => a.at - b.at);
         if (supports.length < 2) return [];
+        const ledgers = holders.filter(({ kind, run: of, mark }) => kind === 'ledger' && of === piece.run && ends.some(({ on }) => on.held === mark)).map(({ box }) => along(box, run.wall));
+        const bearers = bench.pieces.filter(({ kind, run: of }) => kind === 'bearer' && of === piece.run).map(({ box }) => along(box, run.wall))
+            .filter(at => intervalsOverlap(at, whole) && !ledgers.some(ledger => intervalsOverlap(ledger, at))).map(at => middleFrom(whole.from, at));
         return [{
             mark: piece.mark, run: piece.run, row: piece.kind === 'rear rail' ? 'rear' : 'front', piece,
-            member: { length: inInches(extent(whole)), supports: supports.map(({ at }) => at) }, on: supports.map(({ on }) => on),
+            member: { length: inInches(extent(whole)), supports: supports.map(({ at }) => at) }, on: supports.map(({ on }) => on), bearers,
         }];
     });
 }
@@ -88,5 +94,6 @@ export function bearerBeam(bench: BenchLayout, index: number, bearer: BenchPiece
     const [a, b] = [overlapOf(rear.at, whole), overlapOf(front.at, whole)];
     const supports = [middleFrom(whole.from, a), middleFrom(whole.from, b)];
     if (!((supports[1] ?? 0) > (supports[0] ?? 0))) return undefined;
-    return { member: { length: inInches(extent(whole)), supports }, bearings: [inInches(extent(a)), inInches(extent(b))] };
+    const bearings = [inInches(extent(a)), inInches(extent(b))] as const;
+    return { member: { length: inInches(extent(whole)), supports, face: Math.min(...bearings) / 2 }, bearings };
 }

@@ -1,18 +1,16 @@
 import { extent, intervalsOverlap } from '../../core/geometry.js';
 import { inInches } from '../../core/length.js';
-import type { BenchLayout, BenchLeg, BenchPiece } from '../benches/bench-result.js';
+import type { BenchLayout, BenchLeg } from '../benches/bench-result.js';
 import { checkBeam, checkBearing, WorstChecks, type BeamPiece } from './beam-checks.js';
-import { across, along, bearerBeam, overlapOf, railBeams, slatLine, type RailBeam } from './bench-beams.js';
+import { across, along, bearerBeam, overlapOf, slatLine } from './bench-beams.js';
 import type { Conditions } from './capacity.js';
-import { scaled, shareOfOneSlat, together, unitEffects, type Effects, type UnitEffects } from './effects.js';
+import { scaled, shareOfOneSlat, together, unitEffects, type UnitEffects } from './effects.js';
 import { checkLedgers } from './ledger-loads.js';
+import { bearersOf, evenOn, loadedRails, type LoadedRail } from './loaded-rails.js';
 import { columnsOf } from './leg-columns.js';
 import type { BenchStrengthInput, StrengthInput, StrengthLoad, TimberValues } from './strength-input.js';
 import type { BenchStrength, MemberStrength, StrengthMember, StrengthResult } from './strength-result.js';
 import { checkColumn } from './support-checks.js';
-
-/** What slats, bearers and rails weigh over the seat: 4 lb/ft². Common practice, no source. */
-export const ownWeightPsf = 4;
 
 /** How a load reaches a cross-bearer and a rail of one run, as shares of it. */
 interface RunShares {
@@ -20,9 +18,6 @@ interface RunShares {
     readonly tributary: number;
     readonly share: number;
 }
-
-/** One rail under one load. */
-export interface LoadedRail { readonly beam: RailBeam; readonly load: StrengthLoad; readonly effects: Effects }
 
 /**
  * Strength of every bench: what each slat, cross-bearer, rail, leg, ledger and ledger screw can carry beside what the loads ask of it. The spans and
@@ -37,8 +32,6 @@ export function computeStrength(input: StrengthInput): StrengthResult {
     return { benches: input.benches.map(bench => checkBench(bench, rails.get(bench.layout.name) ?? [], loaded, input)) };
 }
 
-const bearersOf = (layout: BenchLayout, run: number): readonly BenchPiece[] => layout.pieces.filter(piece => piece.kind === 'bearer' && piece.run === run);
-
 /** The most one bearer carries of a load on the slats. */
 function sharesOf(line: UnitEffects, load: StrengthLoad): RunShares {
     const tributary = Math.max(...line.even.reactions);
@@ -47,35 +40,6 @@ function sharesOf(line: UnitEffects, load: StrengthLoad): RunShares {
         case 'moving': return { tributary, share: Math.max(...line.moving(load.shape.along).reactions) };
         case 'row': return { tributary, share: Math.max(...line.row(load.shape.along, load.shape.pitch).reactions) };
     }
-}
-
-/** Pounds-force on each inch of a strip so wide, from what lies evenly on the seat: the load's own and the weight of the bench. */
-const evenOn = (load: StrengthLoad, width: number): number => (ownWeightPsf + (load.shape.kind === 'even' ? load.shape.poundsPerSquareFoot : 0)) * width / 144;
-
-/** The worst rails of each run under each load. The bearers hand over what they bring at their places, so a load on them counts as one on the rail. */
-function loadedRails(bench: BenchStrengthInput, layouts: readonly BenchLayout[], input: StrengthInput): readonly LoadedRail[] {
-    const { layout, build } = bench;
-    const unit = new Map<string, UnitEffects>();
-    return railBeams(layout, layouts).flatMap(beam => {
-        const [bearer] = bearersOf(layout, beam.run);
-        const cross = bearer && bearerBeam(layout, beam.run, bearer, input.inside);
-        if (!cross) return [];
-        const end = beam.row === 'front' ? 1 : 0;
-        const onBearer = unitEffects(cross.member);
-        const key = `${beam.member.length} ${beam.member.supports.join(' ')}`;
-        const onRail = unit.get(key) ?? unitEffects(beam.member);
-        unit.set(key, onRail);
-        const evenShare = onBearer.even.reactions[end] ?? 0;
-        const width = inInches(build.bearer.section.width);
-        return bench.loads.map((load): LoadedRail => {
-            const even = scaled(onRail.even, evenOn(load, evenShare));
-            const { shape } = load;
-            if (shape.kind === 'even') return { beam, load, effects: even };
-            const force = shape.poundsForce * (onBearer.moving(shape.across).reactions[end] ?? 0);
-            const unitLoad = shape.kind === 'moving' ? onRail.moving(width) : onRail.row(width, shape.pitch);
-            return { beam, load, effects: together(even, scaled(unitLoad, force)) };
-        });
-    });
 }
 
 function checkBench(bench: BenchStrengthInput, rails: readonly LoadedRail[], all: readonly LoadedRail[], input: StrengthInput): BenchStrength {
@@ -120,7 +84,7 @@ function checkSeat(worst: WorstChecks, bench: BenchStrengthInput, index: number,
             const { shape } = load;
             const own = shape.kind === 'even' ? even : together(even, scaled(
                 shape.kind === 'moving' ? line.moving(shape.along) : line.row(shape.along, shape.pitch), shape.poundsForce * shareOfOneSlat(shape.across, breadth, pitch, slats.count)));
-            checkBeam(worst, piece, own, load, conditions);
+            checkBeam(worst, piece, own, load, conditions, shape.kind !== 'moving');
             checkBearing(worst, piece, Math.max(...own.reactions), { length: inInches(build.bearer.section.width), width: breadth, fromEnd: 0 }, load, conditions);
         }
     }
@@ -145,8 +109,8 @@ function checkBearer(worst: WorstChecks, { build, loads }: BenchStrengthInput, {
     for (const load of loads) {
         const { tributary, share } = sharesOf(line, load);
         const even = scaled(onBearer.even, evenOn(load, tributary));
-        const effects = load.shape.kind === 'even' ? even : together(even, scaled(onBearer.moving(load.shape.across), load.shape.poundsForce * share));
-        checkBeam(worst, piece, effects, load, conditions);
+        const effects = load.shape.kind === 'even' ? even : together(even, scaled(load.shape.kind === 'moving' ? onBearer.moving(load.shape.across) : onBearer.row(load.shape.across, Infinity), load.shape.poundsForce * share));
+        checkBeam(worst, piece, effects, load, conditions, load.shape.kind !== 'moving');
         cross.bearings.forEach((length, end) => {
             const middle = cross.member.supports[end] ?? 0;
             const fromEnd = Math.min(middle, cross.member.length - middle) - length / 2;
@@ -160,7 +124,7 @@ function checkRail(worst: WorstChecks, { layout, build }: BenchStrengthInput, { 
     const wall = layout.runs[beam.run]?.wall;
     if (!wall) return;
     const piece: BeamPiece = { member: 'rail', mark: beam.mark, breadth: inInches(build.rail.section.thickness), depth: inInches(build.rail.section.width), timber };
-    checkBeam(worst, piece, effects, load, conditions);
+    checkBeam(worst, piece, effects, load, conditions, load.shape.kind !== 'moving');
     beam.on.forEach((support, i) => {
         const leg: BenchLeg | undefined = 'leg' in support ? support.leg : undefined;
         if (!leg) return;

@@ -1,4 +1,4 @@
-import { evenLoads, movingLoad, rowsOfLoads, type Carried } from './arrangements.js';
+import { evenLoads, movingLoad, placedLoads, rowsOfLoads, type Carried } from './arrangements.js';
 import { prepareBeam, type BeamLoad } from './beam.js';
 import { responseOf } from './beam-response.js';
 
@@ -14,9 +14,10 @@ export interface Effects {
 
 const none = (supports: number): Effects => ({ moment: 0, shear: 0, deflection: 0, deflectionShare: 0, reactions: new Array<number>(supports).fill(0) });
 
-export function effectsOf(member: Carried, arrangements: readonly (readonly BeamLoad[])[]): Effects {
+/** @param hasDeflection whether deflections are wanted; they are 0 otherwise */
+export function effectsOf(member: Carried, arrangements: readonly (readonly BeamLoad[])[], hasDeflection = true): Effects {
     const solve = prepareBeam({ ...member, stiffness: 1 });
-    return arrangements.map(loads => responseOf(solve(loads))).reduce<Effects>((most, one) => ({
+    return arrangements.map(loads => responseOf(solve(loads), member.face, hasDeflection)).reduce<Effects>((most, one) => ({
         moment: Math.max(most.moment, one.sagging, one.hogging), shear: Math.max(most.shear, one.shear),
         deflection: Math.max(most.deflection, one.deflection), deflectionShare: Math.max(most.deflectionShare, one.deflectionShare),
         reactions: most.reactions.map((reaction, i) => Math.max(reaction, one.reactions[i] ?? 0)),
@@ -36,21 +37,35 @@ export interface UnitEffects {
     readonly even: Effects;
     readonly moving: (footprint: number) => Effects;
     readonly row: (footprint: number, pitch: number) => Effects;
+    /** One load that stands on one of these places. */
+    readonly at: (places: readonly number[], footprint: number) => Effects;
 }
+/** Members of the same spans have the same effects, in whatever job and bench they are: the last few hundred are kept. */
+const known = new Map<string, UnitEffects>();
+const mostKnown = 400;
+
+/** Deflections of a moving load are left out: the limits of codes are for loads that lie on a whole member. */
 export function unitEffects(member: Carried): UnitEffects {
+    const name = `${member.length} ${member.face ?? 0} ${member.supports.join(' ')}`;
+    const found = known.get(name);
+    if (found) return found;
     const kept = new Map<string, Effects>();
-    const keep = (key: string, make: () => readonly (readonly BeamLoad[])[]): Effects => {
-        const known = kept.get(key);
-        if (known) return known;
-        const made = effectsOf(member, make());
+    const keep = (key: string, make: () => Effects): Effects => {
+        const before = kept.get(key);
+        if (before) return before;
+        const made = make();
         kept.set(key, made);
         return made;
     };
-    return {
-        get even() { return keep('even', () => evenLoads(member, 1)); },
-        moving: footprint => keep(`moving ${footprint}`, () => movingLoad(member, 1, footprint)),
-        row: (footprint, pitch) => keep(`row ${footprint} ${pitch}`, () => rowsOfLoads(member, 1, footprint, pitch)),
+    const effects: UnitEffects = {
+        get even() { return keep('even', () => effectsOf(member, evenLoads(member, 1))); },
+        moving: footprint => keep(`moving ${footprint}`, () => effectsOf(member, movingLoad(member, 1, footprint), false)),
+        at: (places, footprint) => keep(`at ${places.join(' ')} ${footprint}`, () => effectsOf(member, placedLoads(member, places, footprint), false)),
+        row: (footprint, pitch) => keep(`row ${footprint} ${pitch}`, () => effectsOf(member, rowsOfLoads(member, 1, footprint, pitch))),
     };
+    if (known.size >= mostKnown) for (const oldest of known.keys()) { known.delete(oldest); break; }
+    known.set(name, effects);
+    return effects;
 }
 
 /**

@@ -2,7 +2,7 @@ import { extent, intervalsOverlap, type InsideSize, type Interval } from '../../
 import { inInches, TICKS_PER_INCH } from '../../core/length.js';
 import type { BenchLayout, BenchLeg } from '../benches/bench-result.js';
 import { across } from './bench-beams.js';
-import type { LoadedRail } from './compute-strength.js';
+import type { LoadedRail } from './loaded-rails.js';
 import type { TimberValues } from './strength-input.js';
 import type { ColumnPiece } from './support-checks.js';
 

@@ -34,7 +34,9 @@ export interface LedgerScrewValues {
     readonly shank?: number;
     readonly root?: number;
     readonly length: number;
-    /** Lining and air gap between ledger and frame. */
+    /** What lies between ledger and frame. A lining that lies on the frame is fastened to it and holds the screw with it; one before an air gap, or of unknown wood, holds nothing. */
+    readonly lining: number;
+    readonly liningGravity?: number;
     readonly gap: number;
     /** Of the frame it is driven into; absent where the panel system says nothing of it. */
     readonly frameGravity?: number;
@@ -44,7 +46,7 @@ export type BenchMember = 'slat' | 'bearer' | 'rail' | 'ledger' | 'leg';
 
 export interface BenchStrengthInput {
     readonly layout: BenchLayout;
-    readonly build: Pick<BenchBuild, BenchMember>;
+    readonly build: Pick<BenchBuild, BenchMember | 'ledgerScrewSpacing' | 'ledgerScrewRows'>;
     readonly timbers: Readonly<Partial<Record<BenchMember, TimberValues>>>;
     readonly screw?: LedgerScrewValues;
     readonly loads: readonly StrengthLoad[];

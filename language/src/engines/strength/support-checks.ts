@@ -61,20 +61,21 @@ const leastPenetration = 6;
 
 /**
  * One screw of a ledger under a vertical force. The load stands half the ledger's thickness before the lining; the screw at half its height holds the turning
- * about the lower edge. What the lining between would carry is not counted.
+ * about the lower edge.
  */
 export function checkLedgerScrew(worst: WorstChecks, { mark, screw, ledger, thickness, height }: LedgerScrewCase, force: number, load: StrengthLoad, { serviceC }: Conditions): void {
-    const { shank, root, frameGravity } = screw;
+    const { shank, root, frameGravity, liningGravity } = screw;
     if (shank === undefined || root === undefined) worst.lacks('ledger screw', 'diameter');
     if (frameGravity === undefined) worst.lacks('ledger screw', 'gravity of the wall frame');
     if (ledger.specificGravity === undefined) worst.lacks('ledger screw', 'gravity of the ledger');
     if (shank === undefined || root === undefined || frameGravity === undefined || ledger.specificGravity === undefined) return;
-    const penetration = screw.length - thickness - screw.gap;
-    if (penetration < leastPenetration * shank) { worst.lacks('ledger screw', 'penetration of six diameters'); return; }
+    const penetration = screw.length - thickness - screw.lining - screw.gap;
+    const isLiningHeld = liningGravity !== undefined && screw.gap === 0;
+    if (penetration < leastPenetration * shank - 1e-9) { worst.lacks('ledger screw', 'penetration of six diameters'); return; }
     const factor = loadDuration(load.duration, 'bending') * temperatureFactor(serviceC, 'bending');
     const lateral = lateralValue({
-        diameter: root, yieldPsi: dowelYield(shank), side: thickness, main: penetration, gap: screw.gap,
-        sideBearingPsi: dowelBearing(ledger.specificGravity), mainBearingPsi: dowelBearing(frameGravity),
+        diameter: root, yieldPsi: dowelYield(shank), side: thickness, main: isLiningHeld ? screw.lining + penetration : penetration, gap: isLiningHeld ? 0 : screw.lining + screw.gap,
+        sideBearingPsi: dowelBearing(ledger.specificGravity), mainBearingPsi: dowelBearing(isLiningHeld ? Math.min(liningGravity, frameGravity) : frameGravity),
     });
     const thread = Math.min(penetration, screw.length * 2 / 3);
     const withdrawal = withdrawalValue(frameGravity, shank) * thread;
@@ -85,7 +86,7 @@ export function checkLedgerScrew(worst: WorstChecks, { mark, screw, ledger, thic
         load: load.id, mark, unit: 'lbf', formula: `R = √(V² + T²), T = V t / h; Zα' = W'p Z' / (W'p cos²α + Z' sin²α), yield mode ${lateral.mode}`,
         figures: [
             { name: 'V', value: force, unit: 'lbf' }, { name: 'T', value: pull, unit: 'lbf' }, { name: 'Z', value: lateral.poundsForce, unit: 'lbf' }, { name: 'W p', value: withdrawal, unit: 'lbf' },
-            { name: 'penetration', value: penetration, unit: 'in' }, { name: 'gap', value: screw.gap, unit: 'in' }, { name: 'CD · Ct', value: factor, unit: '' },
+            { name: 'penetration', value: penetration, unit: 'in' }, { name: 'gap', value: isLiningHeld ? 0 : screw.lining + screw.gap, unit: 'in' }, { name: 'CD · Ct', value: factor, unit: '' },
         ],
     }));
 }

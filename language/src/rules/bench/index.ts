@@ -15,11 +15,13 @@ import { benchFigureNotAboveZero } from './bench-figure-not-above-zero.js';
 import { benchMissesLedger } from './bench-misses-ledger.js';
 import { benchMissing } from './bench-missing.js';
 import { benchOutsideRoom } from './bench-outside-room.js';
+import { benchOverloaded } from './bench-overloaded.js';
 import { benchPlaceMissing } from './bench-place-missing.js';
 import { benchPlaceNotANeighbour } from './bench-place-not-a-neighbour.js';
 import { benchRunTooShort } from './bench-run-too-short.js';
 import { benchRunsDoNotMeet } from './bench-runs-do-not-meet.js';
 import { benchStockNotNamed } from './bench-stock-not-named.js';
+import { benchStrengthNotChecked } from './bench-strength-not-checked.js';
 import { benchTooShallowToFrame } from './bench-too-shallow-to-frame.js';
 import { benchTooShortToSit } from './bench-too-short-to-sit.js';
 import { benchTopBelowBuildUp } from './bench-top-below-build-up.js';
@@ -68,11 +70,13 @@ export const benchRules: readonly Rule[] = [
     benchMissesLedger,
     benchMissing,
     benchOutsideRoom,
+    benchOverloaded,
     benchPlaceMissing,
     benchPlaceNotANeighbour,
     benchRunTooShort,
     benchRunsDoNotMeet,
     benchStockNotNamed,
+    benchStrengthNotChecked,
     benchTooShallowToFrame,
     benchTooShortToSit,
     benchTopBelowBuildUp,

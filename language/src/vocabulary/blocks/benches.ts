@@ -1,5 +1,5 @@
 import { block, may, must } from '../block.js';
-import { choice, flag, length, lengthRange, place, reference } from '../values.js';
+import { choice, count, flag, length, lengthRange, place, reference } from '../values.js';
 
 export const benchBlocks = {
     bench: block({
@@ -38,6 +38,8 @@ export const benchBlocks = {
             fascia: may(reference('stock'), 'Stock of fascia boards.'),
             back_rest: may(reference('stock'), 'Stock of back rests.'),
             ledger_screw: may(reference('screw'), 'The screw that fastens a ledger to the wall.'),
+            ledger_screw_spacing: may(length, 'Greatest distance between the screws of a ledger.', { otherwise: '16", common practice' }),
+            ledger_screw_rows: may(count, 'Screws over one another at each place of a ledger.', { otherwise: '1' }),
             slat_screw: may(reference('screw'), 'The screw that fastens a slat from below.'),
             wall_gap: may(length, 'Clearance of bench ends and backs to the lining.', { otherwise: '0"' }),
         },
