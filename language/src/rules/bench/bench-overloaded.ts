@@ -24,7 +24,7 @@ export const benchOverloaded = defineRule({
         const groups = new Map<string, StrengthCase[]>();
         for (const one of strengthCases(input)) {
             if (!((governingCheck(one.strength)?.utilisation ?? 0) > just)) continue;
-            const key = `${one.build.name?.value ?? ''}\n${one.strength.member}`;
+            const key = one.build.name?.value ?? '';
             groups.set(key, [...groups.get(key) ?? [], one]);
         }
         for (const cases of groups.values()) {
@@ -35,11 +35,12 @@ export const benchOverloaded = defineRule({
             if (!check || !at) continue;
             const { member } = worst.strength;
             const { is, most } = measuredWords(check);
-            const others = cases.filter(one => one !== worst).map(({ bench }) => bench);
+            const same = cases.filter(one => one !== worst && one.strength.member === member).map(({ bench }) => bench);
+            const others = [...new Set(cases.filter(one => one.strength.member !== member).map(one => memberWords[one.strength.member]))];
             yield {
                 at,
                 message: `The ${memberWords[member]} of bench ${worst.bench} ${is}; ${most} at most is allowed at ${showNumber(input.results.strength?.input.serviceC ?? 0, 0)} °C under ${loadWords(check, input)}. ` +
-                    `${cureWords(input.results.strength?.cure(worst.bench, member), input)}${others.length > 0 ? ` The same in bench ${showList(others)}.` : ''}`,
+                    `${cureWords(input.results.strength?.cure(worst.bench, member), input)}${same.length > 0 ? ` The same in bench ${showList(same)}.` : ''}${others.length > 0 ? ` The ${showList(others)} take more than they can carry as well.` : ''}`,
                 citation, measured: amount(check.utilisation, ''), required: amount(1, ''), subject: `${worst.bench}.strength.${member.replace(' ', '_')}`,
                 related: [{ at: worst.build.head, message: 'The bench build stands here.' }],
                 ...(check.action === 'deflection' && { severity: 'warning' as const }),
