@@ -19,6 +19,7 @@ import { freeFloor } from './access.js';
 import { assembleAir } from './air.js';
 import { assembleBenches, benchFastenings, benchOpenings, benchThings } from './benches.js';
 import { given, stockOf } from './catalogue-values.js';
+import { assembleClimate } from './climate.js';
 import { assembleCircuits } from './circuits.js';
 import { assembleFittings, type AssembledFitting } from './fittings.js';
 import { judgeHeater } from './heater-judgement.js';
@@ -61,6 +62,12 @@ export function assemble(job: Job, ruleSets: readonly RuleSet[]): Results {
         const input: ShellInput = { ...base, openings: size ? shellOpenings(doors(), windows(), size) : [], fastenings };
         return { input, result: shellOf(input) };
     });
+    const climate = whenInside(size => {
+        const shellOf = room();
+        return shellOf && assembleClimate({
+            job, ruleSets, room: shellOf, inside: size, get shell() { return shell()?.result; }, get doors() { return doors(); }, get windows() { return windows(); }, get air() { return air(); },
+        });
+    }, undefined);
     const things = whenInside((size): readonly Thing[] => {
         const shellOf = room();
         if (!shellOf) return [];
@@ -96,7 +103,7 @@ export function assemble(job: Job, ruleSets: readonly RuleSet[]): Results {
     return {
         get room() { return room(); }, get inside() { return inside(); }, get shell() { return shell(); }, get doors() { return doors(); },
         get windows() { return windows(); }, get benches() { return benches(); }, get strength() { return strength(); }, get heaters() { return judged(); }, get fittings() { return fittings(); },
-        get air() { return air(); }, get things() { return things(); }, get circuits() { return circuits(); }, get zones() { return zones(); }, get floor() { return floor(); },
+        get air() { return air(); }, get climate() { return climate(); }, get things() { return things(); }, get circuits() { return circuits(); }, get zones() { return zones(); }, get floor() { return floor(); },
         get site() { return site(); }, get parts() { return parts(); },
         signs: signFacts(nameBlocks(job.signs).flatMap(({ name, block }) => block.values.says ? [{ name, says: block.values.says.value, stands: block.values.stands?.value ?? 'outside', ...given({ letters: block.values.letters?.value }) }] : [])),
         receptaclesInside: receptaclesInside(nameBlocks(job.receptacles).flatMap(({ name, block }) => block.values.stands ? [{ name, stands: block.values.stands.value, ...given({ height: block.values.height?.value }) }] : [])),

@@ -8,6 +8,7 @@ import type { TurningInput } from '../engines/access/turning-space.js';
 import type { ZonedEquipment, ZoneProblem, ZoneSolids } from '../engines/electrical/index.js';
 import type { AssembledAir } from './air.js';
 import type { AssembledBenches } from './benches.js';
+import type { AssembledClimate } from './climate.js';
 import type { AssembledCircuit } from './circuits.js';
 import type { AssembledFitting } from './fittings.js';
 import type { JudgedHeater } from './heater-judgement.js';
@@ -33,6 +34,7 @@ export interface Results {
     readonly heaters: readonly JudgedHeater[];
     readonly fittings: readonly AssembledFitting[];
     readonly air: AssembledAir | undefined;
+    readonly climate: AssembledClimate | undefined;
     /** Surfaces, openings, benches, heaters with their guards, vents and fittings, as boxes in the room frame. */
     readonly things: readonly Thing[];
     readonly circuits: readonly AssembledCircuit[];

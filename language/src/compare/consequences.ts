@@ -16,6 +16,9 @@ export const consequenceOfComputed: Readonly<Record<string, Consequence>> = {
     'heater.voltage_drop': 'approve',
     'room.*.panels': 'drawing', 'room.assembly_headroom': 'approve', 'room.ceiling_thickness': 'drawing', 'room.closing_corner': 'drawing', 'room.inside.depth': 'drawing', 'room.inside.height': 'drawing',
     'room.inside.volume': 'approve', 'room.inside.width': 'drawing', 'room.panel_height': 'drawing', 'room.panel_mass': 'order', 'room.panels': 'drawing', 'room.sitter.elbows': 'drawing', 'room.sitter.height': 'drawing', 'room.sitter.knees': 'drawing', 'room.sitter.lower_leg': 'drawing', 'room.sitter.thigh': 'drawing', 'room.turning_circle': 'drawing', 'room.wall_thickness': 'drawing',
+    'air.changes_cold': 'approve', 'air.changes_hot': 'approve', 'air.flow_hot': 'approve', 'air.loss': 'approve', 'door.u_value': 'approve', 'window.u_value': 'approve',
+    'room.dew_point_after_ladle': 'approve', 'room.enthalpy_after_ladle': 'approve', 'room.heat_of_ladle': 'approve', 'room.humidity': 'approve', 'room.humidity_after_ladle': 'approve',
+    'room.humidity_ratio_after_ladle': 'approve', 'room.transmission_loss': 'approve', 'room.u_value.*': 'approve',
     'site.spare_depth': 'drawing', 'site.spare_width': 'drawing',
     'vent.free_area': 'approve', 'vent.gross_area': 'drawing', 'vent.lower_edge': 'drawing', 'vent.role': 'approve', 'window.glass_area': 'drawing', 'window.head': 'drawing',
 };

@@ -30,6 +30,7 @@ function slotsOf({ property, fact, key }: ValueSpot, raw: RawText, own: readonly
         case 'supply': case 'supplies': return ['figure', { words: choices, kind: 'word' }];
         case 'price': return own.some(token => token.image === 'each') ? ['figure', { words: ['per', 'each'], kind: 'word' }]
             : ['figure', { words: ['per', 'each'], kind: 'word' }, { words: ['ft', 'm', 'ft2', 'm2', 'each'], kind: 'word' }];
+        case 'tariff': return ['figure', { words: ['per'], kind: 'word' }, { words: ['kWh'], kind: 'word' }];
         case 'density': return ['figure', { words: ['per'], kind: 'word' }, { words: ['m3', 'ft3'], kind: 'word' }];
         case 'reference': case 'references': return ['name'];
         case 'layer': return ['name', 'figure'];
@@ -134,7 +135,7 @@ export const word = (label: string, detail: string, doc: string, at: { start: nu
 
 const unitsByKind: Partial<Record<ValueKind, readonly string[]>> = {
     power: ['kW', 'W'], voltage: ['V'], supply: ['V'], supplies: ['V'], current: ['A'], mass: ['lb', 'kg'], density: ['kg', 'lb'], temperature: ['degF', 'degC'],
-    area: ['ft2', 'm2'], volume: ['ft3', 'm3'], 'volume-range': ['ft3', 'm3'], time: ['min', 'h'], pressure: ['psi'], price: ['USD', 'CAD', 'EUR', 'GBP'],
+    area: ['ft2', 'm2'], volume: ['ft3', 'm3'], 'volume-range': ['ft3', 'm3'], time: ['min', 'h'], pressure: ['psi'], tariff: ['USD', 'CAD', 'EUR', 'GBP'], price: ['USD', 'CAD', 'EUR', 'GBP'],
     number: [], count: [], percent: [], text: [], date: [], choice: [], choices: [], flag: [], walls: [], reference: [], references: [],
 };
 

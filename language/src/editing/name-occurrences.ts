@@ -194,7 +194,7 @@ class Walk {
             if (!first) continue;
             switch (type.kind) {
                 case 'text': case 'date': break;
-                case 'price': case 'density': this.expression(first, scope); break;
+                case 'price': case 'tariff': case 'density': this.expression(first, scope); break;
                 case 'reference': case 'references': case 'layer':
                     this.reference(first, type.refersTo ?? [], scope);
                     for (const term of rest) this.expression(term, scope);

@@ -3,7 +3,7 @@ import { showLength } from '../core/show.js';
 import type { Span } from '../core/span.js';
 import type { Block, Given, Link, LinkedLayer } from '../model/block.js';
 import { propertiesOf } from '../vocabulary/index.js';
-import { showDate, type CalendarDate, type Density, type LengthRange, type NumberRange, type Place, type Price, type Size, type Supply, type ValueKind, type WallLength } from '../vocabulary/values.js';
+import { showDate, type CalendarDate, type Density, type LengthRange, type NumberRange, type Place, type Price, type Size, type Supply, type Tariff, type ValueKind, type WallLength } from '../vocabulary/values.js';
 import type { ModelLength, ModelPlainValue, ModelValue } from './model-schema.js';
 
 /** Text in inches whatever the job is written in, so that equal lengths are equal bytes. */
@@ -43,6 +43,7 @@ function pieces(kind: ValueKind, given: unknown): readonly Piece[] {
         case 'supply': { const { volts, phases } = given as Supply; return [['volts', ofAmount(volts, 'V')], ['phases', ofWord(`${phases}_phase`)]]; }
         case 'supplies': return one(ofList((given as readonly Supply[]).map(({ volts, phases }) => `${volts} V ${phases}_phase`).sort(byText).map(text => ({ kind: 'text', text }))));
         case 'price': { const { minor, currency, per } = given as Price; return [[undefined, ofAmount(minor / 100, currency)], ['per', ofWord(per)]]; }
+        case 'tariff': { const { perKwh, currency } = given as Tariff; return one(ofAmount(perKwh, `${currency}/kWh`)); }
         case 'density': return one(ofAmount((given as Density).kgPerM3, 'kg/m3'));
         case 'reference': return one(ofLink(given as Link));
         case 'references': return one(ofList((given as readonly Link[]).map(ofLink).sort((a, b) => a.kind === 'reference' && b.kind === 'reference' ? byText(a.name, b.name) : 0)));

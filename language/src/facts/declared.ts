@@ -15,8 +15,12 @@ const fact = (path: string, title: string, is: DeclaredFact['is'], among?: reado
 /** What is computed, by kind of block: for completion, for the reference, and to tell a misspelled name from one that has no value yet. */
 export const declaredFacts: Readonly<Partial<Record<BlockKind | 'air', readonly DeclaredFact[]>>> = {
     air: [
+        fact('changes_cold', 'air changes an hour, cold room', 'number'),
+        fact('changes_hot', 'air changes an hour, hot room', 'number'),
         fact('exhaust', 'free exhaust area', 'area'),
+        fact('flow_hot', 'air through the hot room', 'number'),
         fact('intake', 'free intake area', 'area'),
+        fact('loss', 'loss by ventilation at bathing temperature', 'power'),
         fact('under_doors', 'area under the doors', 'area'),
     ],
     bench: [
@@ -47,6 +51,7 @@ export const declaredFacts: Readonly<Partial<Record<BlockKind | 'air', readonly 
         fact('hand', 'hand', 'words', ['left_hand', 'right_hand']),
         fact('hinges_needed', 'hinges needed', 'number'),
         fact('over_head', 'from the frame to the ceiling', 'length'),
+        fact('u_value', 'U-value', 'number'),
         fact('under_leaf', 'air path under the leaf', 'area'),
     ],
     heater: [
@@ -75,6 +80,12 @@ export const declaredFacts: Readonly<Partial<Record<BlockKind | 'air', readonly 
         fact('assembly_headroom', 'height needed to put it up', 'length'),
         fact('ceiling_thickness', 'ceiling thickness', 'length'),
         fact('closing_corner', 'corner closed last', 'words', ['front_left', 'front_right', 'back_left', 'back_right']),
+        fact('dew_point_after_ladle', 'dew point after a ladle', 'temperature'),
+        fact('enthalpy_after_ladle', 'enthalpy for each kg of dry air after a ladle', 'number'),
+        fact('heat_of_ladle', 'heat a ladle takes from the stones', 'number'),
+        fact('humidity', 'relative humidity at bathing temperature, before a ladle', 'number'),
+        fact('humidity_after_ladle', 'relative humidity after a ladle', 'number'),
+        fact('humidity_ratio_after_ladle', 'vapour for each kg of dry air after a ladle', 'number'),
         fact('inside.depth', 'inside depth', 'length'),
         fact('inside.height', 'inside height', 'length'),
         fact('inside.volume', 'inside volume', 'volume'),
@@ -88,6 +99,8 @@ export const declaredFacts: Readonly<Partial<Record<BlockKind | 'air', readonly 
         fact('sitter.lower_leg', 'sole to hollow of the knee of the smallest meant', 'length'),
         fact('sitter.thigh', 'back to hollow of the knee of the smallest meant', 'length'),
         fact('turning_circle', 'largest circle free on the floor', 'length'),
+        fact('transmission_loss', 'loss through the shell at bathing temperature', 'power'),
+        fact('u_value.*', 'U-value of a wall, the ceiling or the floor', 'number'),
         fact('wall_thickness', 'wall thickness', 'length'),
     ],
     site: [
@@ -103,6 +116,7 @@ export const declaredFacts: Readonly<Partial<Record<BlockKind | 'air', readonly 
     window: [
         fact('glass_area', 'glass area', 'area'),
         fact('head', 'upper edge of the glass', 'length'),
+        fact('u_value', 'U-value', 'number'),
     ],
 };
 

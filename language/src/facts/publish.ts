@@ -4,6 +4,7 @@ import { airFacts } from './air-facts.js';
 import { benchFacts } from './bench-facts.js';
 import { circuitFacts } from './circuit-facts.js';
 import { fitFacts, sitterFacts } from './sitter-facts.js';
+import { climateFacts } from './climate-facts.js';
 import type { FactProvider } from './facts-tree.js';
 import { heaterFacts } from './heater-facts.js';
 import { openingFacts } from './opening-facts.js';
@@ -15,6 +16,7 @@ const groups: readonly { readonly kinds: readonly string[]; readonly facts: (job
     { kinds: ['room', 'site'], facts: roomFacts }, { kinds: ['door', 'window'], facts: openingFacts }, { kinds: ['bench'], facts: benchFacts }, { kinds: ['room'], facts: sitterFacts }, { kinds: ['bench'], facts: fitFacts },
     { kinds: ['bench'], facts: strengthFacts },
     { kinds: ['heater'], facts: heaterFacts }, { kinds: ['heater', 'circuit'], facts: circuitFacts }, { kinds: ['vent', 'air'], facts: airFacts },
+    { kinds: ['room', 'air', 'door', 'window'], facts: climateFacts },
 ];
 
 /** The facts about one kind of block alone, so that nothing is worked out that they do not need. */

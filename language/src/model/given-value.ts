@@ -3,7 +3,7 @@ import { walls } from '../core/geometry.js';
 import { parseLiteral } from '../core/literal.js';
 import { dimensions, sameDimension } from '../core/quantity.js';
 import { ofQuantity, ofAmount, ofFlag, ofLength, ofList, ofText, ofWord, type Value } from '../core/value.js';
-import { showDate, type CalendarDate, type Density, type LengthRange, type NumberRange, type Place, type Price, type Size, type Supply, type ValueKind, type WallLength } from '../vocabulary/values.js';
+import { showDate, type CalendarDate, type Density, type LengthRange, type NumberRange, type Place, type Price, type Size, type Supply, type Tariff, type ValueKind, type WallLength } from '../vocabulary/values.js';
 import type { Property } from '../vocabulary/block.js';
 import { blocksIn, isBlockKind, propertiesOf } from '../vocabulary/index.js';
 import type { Block, Given, Link, LinkedLayer } from './block.js';
@@ -36,6 +36,7 @@ export function givenValue(kind: ValueKind, given: unknown, part: string | undef
         case 'date': return { kind: 'date', date: showDate(given as CalendarDate) };
         case 'supply': { const { volts, phases } = given as Supply; return part === 'volts' ? ofAmount(volts, 'V') : part === 'phases' ? ofWord(`${phases}_phase`) : undefined; }
         case 'price': { const { minor, currency } = given as Price; return part === undefined ? ofAmount(minor / 100, currency) : undefined; }
+        case 'tariff': { const { perKwh, currency } = given as Tariff; return part === undefined ? ofAmount(perKwh, currency) : undefined; }
         case 'density': return ofAmount((given as Density).kgPerM3, '');
         case 'reference': return part === undefined ? ofWord((given as Link).name) : undefined;
         case 'references': return part === undefined ? ofList((given as readonly Link[]).map(({ name }) => ofWord(name))) : undefined;

@@ -9,6 +9,7 @@ export interface Job {
     readonly site?: Block<'site'>;
     readonly obstructions: readonly Block<'obstruction'>[];
     readonly room?: Block<'room'>;
+    readonly climate?: Block<'climate'>;
     readonly doors: readonly Block<'door'>[];
     readonly windows: readonly Block<'window'>[];
     readonly benches: readonly Block<'bench'>[];
@@ -52,10 +53,11 @@ export function toJob(block: Block<'job'>, waivers: readonly Waiver[] = [], unit
     const one = <K extends Block['kind']>(kind: K): Block<K> | undefined => all(kind)[0];
     const site = one('site');
     const room = one('room');
+    const climate = one('climate');
     const thermometer = one('thermometer');
     return {
         block,
-        ...(site && { site }), ...(room && { room }), ...(thermometer && { thermometer }),
+        ...(site && { site }), ...(room && { room }), ...(climate && { climate }), ...(thermometer && { thermometer }),
         decisions: all('decision'),
         obstructions: (site?.children ?? []).filter(child => isKind(child, 'obstruction')),
         doors: all('door'), windows: all('window'), benches: all('bench'), heaters: all('heater'), circuits: all('circuit'), sensors: all('sensor'),

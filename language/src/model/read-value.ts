@@ -74,6 +74,7 @@ function readTerms(kind: ValueKind, terms: Terms, input: Input): ReadValue | und
         case 'layer': return pair(terms, input, term => linkValue(term, input), term => lengthValue(term, input), (of, thickness) => ({ of, thickness }));
         case 'supply': case 'supplies': return pair(terms, input, term => amountValue('voltage', term, input), term => phasesValue(term, input), (volts, phases) => ({ volts, phases }));
         case 'price': return priceValue(terms, input);
+        case 'tariff': return tariffValue(terms, input);
         case 'density': return densityValue(terms, input);
         case 'value': case 'values': return single(terms, input, term => { const value = evaluateOrWord(term, input.reading); return value && { value }; });
         case 'holds': return reportSpokenComparison(terms, input.reading) ? undefined : single(terms, input, term => { const value = evaluateFlag(term, input.reading); return value === undefined ? undefined : { value }; });
@@ -271,6 +272,18 @@ function priceValue(terms: Terms, input: Input): ReadValue | undefined {
         return undefined;
     }
     return { value: { minor: Number(minor.n), currency: base.slice(6), per: word } };
+}
+
+function tariffValue(terms: Terms, input: Input): ReadValue | undefined {
+    const [money, per, unit, extra] = terms;
+    if (!money) return undefined;
+    if (extra) { unexpected(extra, input); return undefined; }
+    const quantity = figure(money, input);
+    if (!quantity) return undefined;
+    const base = Object.keys(quantity.dimension).find(name => name.startsWith('money '));
+    const isWritten = ast.isWord(per) && wordText(per) === 'per' && ast.isWord(unit) && wordText(unit) === 'kWh';
+    if (!base || Object.keys(quantity.dimension).length !== 1 || !isWritten) { wrongKind(money, input); return undefined; }
+    return { value: { perKwh: toNumber(quantity.value), currency: base.slice(6) } };
 }
 
 const kgPerM3From = { m3: 1, ft3: 1 / 0.028316846592 } as const;

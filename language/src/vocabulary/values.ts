@@ -14,6 +14,8 @@ export interface Supply { readonly volts: number; readonly phases: 'single' | 't
 /** An amount of money in whole hundredths of its currency. */
 export interface Money { readonly minor: number; readonly currency: string }
 export interface Price extends Money { readonly per: 'ft' | 'm' | 'each' | 'ft2' | 'm2' }
+/** What a kilowatt-hour costs; electricity is sold by fractions of a hundredth. */
+export interface Tariff { readonly perKwh: number; readonly currency: string }
 /** kg per m3. */
 export interface Density { readonly kgPerM3: number }
 /** A reference by name to a block of one of the kinds `K`; the model resolves it. */
@@ -40,7 +42,7 @@ export type ValueKind =
     | 'length' | 'lengths' | 'size' | 'length-range' | 'place' | 'centre-place' | 'wall-lengths'
     | 'number' | 'count' | 'percent' | 'text' | 'date' | 'choice' | 'choices' | 'flag' | 'walls'
     | 'power' | 'voltage' | 'current' | 'mass' | 'temperature' | 'area' | 'volume' | 'time' | 'pressure' | 'volume-range'
-    | 'supply' | 'supplies' | 'price' | 'density' | 'reference' | 'references' | 'layer' | 'value' | 'values' | 'holds' | 'condition';
+    | 'supply' | 'supplies' | 'price' | 'tariff' | 'density' | 'reference' | 'references' | 'layer' | 'value' | 'values' | 'holds' | 'condition';
 
 const type = <T>(kind: ValueKind, words: string, more: Partial<ValueType<T>> = {}): ValueType<T> => ({ kind, words, ...more });
 
@@ -71,6 +73,7 @@ export const volumeRange = type<NumberRange>('volume-range', 'a range of volumes
 export const supply = type<Supply>('supply', 'a voltage and single_phase or three_phase, such as 240 V single_phase', { choices: ['single_phase', 'three_phase'] });
 export const supplies = type<readonly Supply[]>('supplies', 'supplies divided by commas, such as 240 V single_phase, 208 V three_phase', { choices: ['single_phase', 'three_phase'] });
 export const price = type<Price>('price', 'money per ft, m, ft2, m2 or each, such as 1.20 USD per ft', { choices: ['per', 'ft', 'm', 'ft2', 'm2', 'each'] });
+export const tariff = type<Tariff>('tariff', 'money per kWh, such as 0.18 USD per kWh', { choices: ['per', 'kWh'] });
 export const density = type<Density>('density', 'a mass per m3 or ft3, such as 350 kg per m3', { choices: ['per', 'm3', 'ft3'] });
 
 /** Any single value; what it has to be is decided by whoever reads it. */

@@ -40,6 +40,8 @@ export const catalogueBlocks = {
         properties: {
             kind: must(choice('wood', 'insulation', 'barrier', 'board', 'metal', 'other'), 'What it is.'),
             density: may(density, 'Its density, for the mass of panels.'),
+            conductivity: may(number, 'Its thermal conductivity, W/(m K).', { otherwise: 'as published for wood; heat is not checked through any other kind' }),
+            specific_heat: may(number, 'Its specific heat, J/(kg K).', { otherwise: 'as published for its kind' }),
         },
     }),
     stock: block({
@@ -56,6 +58,9 @@ export const catalogueBlocks = {
             lengths: must(lengths, 'The lengths it comes in.'),
             price: may(price, 'Its price.'),
             density: may(density, 'Its density, for the mass of panels.'),
+            conductivity: may(number, 'Its thermal conductivity, W/(m K).', { otherwise: 'as published for its species' }),
+            specific_heat: may(number, 'Its specific heat, J/(kg K).', { otherwise: 'as published for its kind' }),
+            shrinkage: may(number, 'Change of its width for each per cent of moisture, in per cent.', { otherwise: 'as published for its species, along the growth rings' }),
             kerf: may(length, 'What one saw cut takes.', { otherwise: '1/8"' }),
             end_trim: may(length, 'What is cut off each end before use.', { otherwise: '0"' }),
             on_hand: may(count, 'Boards in the store, all of the longest length.', { otherwise: 'none counted' }),

@@ -1,5 +1,5 @@
 import { block, may, must } from '../block.js';
-import { choice, choices, condition, current, count, date, flag, length, lengths, size, supply, temperature, text, value, valueList, wallLengths, wallList, reference } from '../values.js';
+import { choice, choices, condition, current, count, date, flag, length, lengths, mass, percent, size, supply, tariff, temperature, text, time, value, valueList, wallLengths, wallList, reference } from '../values.js';
 
 /** Ids of the published rule sets a job may name; a test holds this list equal to the rule sets that exist. */
 export const ruleSetIds = ['us_dwelling', 'us_commercial', 'us_accessible', 'california_accessible', 'ca_electrical', 'iec', 'good_practice'] as const;
@@ -103,6 +103,9 @@ export const jobBlocks = {
             supply: may(supply, 'The electrical supply at the place.'),
             capacity: may(current, 'Current the supply can spare for the heater.'),
             ambient: may(temperature, 'Air temperature around the room and its wiring.', { oftenCalled: ['temperature', 'outside_temperature'] }),
+            humidity: may(percent, 'Relative humidity of that air, per cent.', { otherwise: '50' }),
+            outdoors: may(temperature, 'Outdoor air in the coldest weather, for air from outdoors.', { otherwise: 'as ambient' }),
+            stands: may(choice('indoors', 'in_the_open'), 'Whether a building is round the room.', { otherwise: 'indoors' }),
             measured_by: may(text, 'Who measured the place.'),
             measured_on: may(date, 'The day it was measured.'),
         },
@@ -134,6 +137,23 @@ export const jobBlocks = {
             closing_corner: may(choice('front_left', 'front_right', 'back_left', 'back_right'), 'The corner that is closed last.', { otherwise: 'chosen by rule' }),
             fits: may(choices(...personWords), 'The people who are to sit in it, by percentiles of body measures: p5 is smaller than all but one in twenty. What does not fit them is told.', { otherwise: 'nobody is told of; figures are those of p5_woman and p95_man' }),
             stone_or_tile: may(size, 'Area of uninsulated stone, tile or log inside, as a width x height, for heater sizing.', { otherwise: 'none', oftenCalled: ['glass_area', 'uninsulated'] }),
+        },
+    }),
+    climate: block({
+        doc: 'How the room is used: what heat, air, steam and moisture are worked out for.',
+        standsIn: ['job'], name: 'none', walls: 'none', isRepeatable: false,
+        snippet: 'climate {\n\tbathing   ${1:80 degC}\n\twithin    ${2:45 min}\n}',
+        properties: {
+            bathing: may(temperature, 'Air temperature to bathe at.', { otherwise: '80 degC, common practice' }),
+            within: may(time, 'The longest time it may take to reach it.', { otherwise: 'not asked, unless the job names good_practice' }),
+            session: may(time, 'How long it is held after that.', { otherwise: '60 min' }),
+            ladle: may(mass, 'Water of one ladle on the stones.', { otherwise: '0.2 kg' }),
+            tariff: may(tariff, 'What the electricity costs.', { otherwise: 'no cost is worked out' }),
+            hot_hours: may(time, 'Hours a week it is hot.', { otherwise: '20 h' }),
+            shop: may(temperature, 'Air where the boards are worked.', { otherwise: '20 degC' }),
+            shop_humidity: may(percent, 'Relative humidity there, per cent.', { otherwise: '50' }),
+            store: may(temperature, 'Air where packed parts wait.', { otherwise: '10 degC' }),
+            store_humidity: may(percent, 'Relative humidity there, per cent.', { otherwise: '65' }),
         },
     }),
     circuit: block({
