@@ -65,7 +65,7 @@ export function assemble(job: Job, ruleSets: readonly RuleSet[]): Results {
     const climate = whenInside(size => {
         const shellOf = room();
         return shellOf && assembleClimate({
-            job, ruleSets, room: shellOf, inside: size, get shell() { return shell()?.result; }, get doors() { return doors(); }, get windows() { return windows(); }, get air() { return air(); },
+            job, ruleSets, room: shellOf, inside: size, get shell() { return shell()?.result; }, get doors() { return doors(); }, get windows() { return windows(); }, get air() { return air(); }, get heaters() { return heatersWithModels(job); },
         });
     }, undefined);
     const things = whenInside((size): readonly Thing[] => {

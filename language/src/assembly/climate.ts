@@ -3,12 +3,15 @@ import { inCubicMetres, inMetres, inSquareMetres, volume } from '../core/length.
 import { envelopeLoss, type ElementLoss } from '../engines/climate/envelope.js';
 import { airState, ladle, vapourPressure, type Steam } from '../engines/climate/psychrometrics.js';
 import { airChanges, stackAir, type AirOpening, type StackAir } from '../engines/climate/stack-flow.js';
+import { powerNeeded, warmUp, type WarmUp, type WarmUpInput } from '../engines/climate/warm-up.js';
 import type { ShellResult } from '../engines/shell/shell-result.js';
 import type { Job } from '../model/job.js';
 import { clausesOf, type RuleSet } from '../rule-sets/index.js';
 import type { AssembledAir } from './air.js';
 import { climateConditions, type ClimateConditions } from './climate-conditions.js';
 import { climateShell, type ClimateShell } from './climate-shell.js';
+import { liningMovement, woodMoisture, type LiningMovement, type WoodMoisture } from './climate-moisture.js';
+import type { AssembledHeater } from './heaters.js';
 import { once } from './once.js';
 import type { AssembledDoor, AssembledWindow } from './openings.js';
 import { remembered } from './remember.js';
@@ -36,6 +39,22 @@ export interface AssembledClimate {
     /** Absent without openings. */
     readonly air: ClimateAir | undefined;
     readonly steam: Steam;
+    /** Of every heater whose power is known, as if it heated alone. */
+    readonly heating: readonly Heating[];
+    /** Of the lining and the slats; absent while the species is not known. */
+    readonly lining: LiningMovement | undefined;
+    readonly moisture: WoodMoisture;
+}
+
+export interface Heating {
+    readonly name: string;
+    readonly model: AssembledHeater['model'];
+    /** Absent while a layer of the shell is not known. */
+    readonly warmUp: WarmUp | undefined;
+    /** For the time that is asked for, W. */
+    readonly neededW: number | undefined;
+    readonly watts: number;
+    readonly stonesKg: number;
 }
 
 export interface ClimateSurroundings {
@@ -47,9 +66,13 @@ export interface ClimateSurroundings {
     readonly doors: readonly AssembledDoor[];
     readonly windows: readonly AssembledWindow[];
     readonly air: AssembledAir | undefined;
+    readonly heaters: readonly Pick<AssembledHeater, 'name' | 'model'>[];
 }
 
 const lossesOf = remembered('envelope', ({ elements, bathingC }: { readonly elements: ClimateShell['elements']; readonly bathingC: number }) => envelopeLoss(elements, bathingC));
+
+const warmUpOf = remembered('warm-up', warmUp);
+const neededOf = remembered('power-needed', ({ input, withinS }: { readonly input: WarmUpInput; readonly withinS: number }) => powerNeeded(input, withinS));
 
 export function assembleClimate(around: ClimateSurroundings): AssembledClimate {
     const { job, room, inside } = around;
@@ -62,9 +85,30 @@ export function assembleClimate(around: ClimateSurroundings): AssembledClimate {
         const outside = vapourPressure(conditions.around.value, conditions.aroundHumidity.value);
         return ladle(conditions.ladleKg.value, volumeM3, airState(conditions.bathing.value, outside), conditions.around.value);
     });
+    const heating = once(() => around.heaters.flatMap(({ name, model }): Heating[] => {
+        const watts = model.values.power?.value ?? 0;
+        if (watts <= 0) return [];
+        const stonesKg = model.values.stones?.value ?? 0;
+        const input = once((): WarmUpInput | undefined => {
+            if (shell().lacks.length > 0) return undefined;
+            const stack = air();
+            return {
+                losses: losses().map(({ element, insideResistance, outsideResistance }) => ({ element, insideResistance, outsideResistance })), volumeM3, startC: conditions.around.value, bathingC: conditions.bathing.value,
+                watts, stonesKg, holdS: conditions.session.value, ...(stack && { supply: { flowM3PerS: stack.hot.flowM3PerS, atC: conditions.bathing.value, supplyC: stack.supplyC } }),
+            };
+        });
+        const withinS = conditions.within?.value ?? 0;
+        return [{
+            name, model, watts, stonesKg,
+            get warmUp() { const known = input(); return known && warmUpOf(known); },
+            get neededW() { const known = input(); return known && withinS > 0 ? neededOf({ input: { ...known, holdS: 0 }, withinS }) : undefined; },
+        }];
+    }));
+    const moisture = once(() => woodMoisture(conditions, steam()));
+    const lining = once(() => liningMovement(room, moisture()));
     return {
         conditions, volumeM3,
-        get shell() { return shell(); }, get losses() { return losses(); }, get air() { return air(); }, get steam() { return steam(); },
+        get shell() { return shell(); }, get losses() { return losses(); }, get air() { return air(); }, get steam() { return steam(); }, get heating() { return heating(); }, get lining() { return lining(); }, get moisture() { return moisture(); },
         get transmissionW() { return shell().lacks.length > 0 ? undefined : losses().reduce((total, { lossW }) => total + lossW, 0); },
     };
 }

@@ -19,6 +19,8 @@ export const consequenceOfComputed: Readonly<Record<string, Consequence>> = {
     'air.changes_cold': 'approve', 'air.changes_hot': 'approve', 'air.flow_hot': 'approve', 'air.loss': 'approve', 'door.u_value': 'approve', 'window.u_value': 'approve',
     'room.dew_point_after_ladle': 'approve', 'room.enthalpy_after_ladle': 'approve', 'room.heat_of_ladle': 'approve', 'room.humidity': 'approve', 'room.humidity_after_ladle': 'approve',
     'room.humidity_ratio_after_ladle': 'approve', 'room.transmission_loss': 'approve', 'room.u_value.*': 'approve',
+    'bench.slat_gap_dry': 'drawing', 'bench.slat_gap_wet': 'drawing', 'heater.power_needed': 'approve', 'heater.session_cost': 'drawing', 'heater.session_energy': 'drawing', 'heater.warm_up': 'approve',
+    'room.barrier_temperature': 'approve', 'room.board_change': 'drawing', 'room.facing_temperature': 'approve', 'room.lining_temperature': 'drawing', 'room.moisture.*': 'drawing', 'room.tongue_left': 'drawing',
     'site.spare_depth': 'drawing', 'site.spare_width': 'drawing',
     'vent.free_area': 'approve', 'vent.gross_area': 'drawing', 'vent.lower_edge': 'drawing', 'vent.role': 'approve', 'window.glass_area': 'drawing', 'window.head': 'drawing',
 };

@@ -10,13 +10,14 @@ import { heaterFacts } from './heater-facts.js';
 import { openingFacts } from './opening-facts.js';
 import { roomFacts } from './room-facts.js';
 import { strengthFacts } from './strength-facts.js';
+import { serviceFacts, slatFacts } from './service-facts.js';
 
 /** Who publishes about which kinds of block. */
 const groups: readonly { readonly kinds: readonly string[]; readonly facts: (job: Job, results: Results) => readonly FactProvider[] }[] = [
     { kinds: ['room', 'site'], facts: roomFacts }, { kinds: ['door', 'window'], facts: openingFacts }, { kinds: ['bench'], facts: benchFacts }, { kinds: ['room'], facts: sitterFacts }, { kinds: ['bench'], facts: fitFacts },
     { kinds: ['bench'], facts: strengthFacts },
     { kinds: ['heater'], facts: heaterFacts }, { kinds: ['heater', 'circuit'], facts: circuitFacts }, { kinds: ['vent', 'air'], facts: airFacts },
-    { kinds: ['room', 'air', 'door', 'window'], facts: climateFacts },
+    { kinds: ['room', 'air', 'door', 'window'], facts: climateFacts }, { kinds: ['room', 'heater'], facts: serviceFacts }, { kinds: ['bench'], facts: slatFacts },
 ];
 
 /** The facts about one kind of block alone, so that nothing is worked out that they do not need. */
