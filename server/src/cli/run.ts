@@ -5,6 +5,7 @@ import type { Command } from './command.js';
 import { widthOf, type Console } from './console.js';
 import { cutlist } from './cutlist.js';
 import { diff } from './diff.js';
+import { draw } from './draw.js';
 import { CommandFailure, exitCodes, usageFailure, type ExitCode } from './exit-codes.js';
 import { explain } from './explain.js';
 import { exportModel } from './export.js';
@@ -15,7 +16,7 @@ import { schedule } from './schedule.js';
 import { serve } from './serve.js';
 import { version } from './version.js';
 
-export const commands: readonly Command[] = [check, cutlist, diff, explain, exportModel, fmt, schedule, serve];
+export const commands: readonly Command[] = [check, cutlist, diff, draw, explain, exportModel, fmt, schedule, serve];
 
 /**
  * Runs one command line.
