@@ -3,7 +3,8 @@ import { cautions } from '../renderings/cautions.js';
 import { documentNotes } from '../renderings/document-notes.js';
 import { jobName } from '../renderings/rendered-job.js';
 import { printable } from '../renderings/printable.js';
-import { blockHeightMm, type TitleFacts } from './title-block.js';
+import type { Sheet } from './sheet.js';
+import { blockHeightMm, deference, type TitleFacts } from './title-block.js';
 
 /** What every sheet of a job says of the job, its rules and its standing. */
 export function titleFacts(analysis: RenderedJob): TitleFacts {
@@ -20,4 +21,10 @@ export function titleFacts(analysis: RenderedJob): TitleFacts {
         papers: documentNotes(analysis).filter(note => /^(Heater manual|Rules used|Accepted by|This job stands|Not checked)/.test(note)).map(printable),
         blockHeightMm: blockHeightMm + 6,
     };
+}
+
+/** What a drawing without a sheet says below it: whose it is, which revision, how the job stands, and the cautions. */
+export function drawingNotes({ title }: Pick<Sheet, 'title'>, analysis: RenderedJob): readonly string[] {
+    const facts = titleFacts(analysis);
+    return [`${facts.job}: ${title}`, `Job number ${facts.number}, revision ${facts.revision}. Rule sets: ${facts.rules}.`, ...(facts.standing === '' ? [] : [facts.standing]), deference, ...facts.cautions];
 }

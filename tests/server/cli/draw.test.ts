@@ -23,6 +23,19 @@ describe('drawings of a sound job', () => {
         expect(first).toContain('width="297mm" height="210mm"');
     });
 });
+describe('other formats', () => {
+    test('pdf is one file of all sheets, or of the one asked for', async () => {
+        const folder = birchPoint();
+        expect((await folder.run(['draw', 'birch-point.hotroom', '--format', 'pdf'])).out).toBe('drawings/birch-point.pdf\n');
+        expect((await folder.run(['draw', 'birch-point.hotroom', '--format', 'pdf', '--view', 'base'])).out).toBe('drawings/birch-point-base.pdf\n');
+        expect(folder.read('drawings/birch-point.pdf')).toMatch(/^%PDF-1/);
+    });
+    test('dxf is a file a view', async () => {
+        const folder = birchPoint();
+        expect((await folder.run(['draw', 'birch-point.hotroom', '--format', 'dxf', '--view', 'plan'])).out).toBe('drawings/birch-point-plan.dxf\n');
+        expect(folder.read('drawings/birch-point-plan.dxf')).toMatch(/DIMENSIONS[\s\S]*No approval of any kind[\s\S]*EOF\s*$/);
+    });
+});
 describe('what cannot be drawn', () => {
     test.each([
         [['draw'], 'hotroom draw wants job files'], [['draw', 'birch-point.hotroom', '--job', 'birch_pont'], 'There is no job called birch_pont. Is birch_point meant?'],
