@@ -58,7 +58,11 @@ export class Draft {
         const sorted = [...stops].sort((a, b) => along(a) - along(b)).filter((at, i, all) => i === 0 || along(at) !== along(all[i - 1] ?? at));
         if (sorted.length < 2) return;
         const line = this.#nextLine(side, 8);
-        const made = sorted.slice(1).map((to, i) => this.#between(sorted[i] ?? to, to, side, line, sorted.length > 2 || !overall ? 'chain' : 'overall'));
+        const form = sorted.length > 2 || !overall ? 'chain' : 'overall';
+        const members = sorted.slice(1).map((to, i) => [sorted[i] ?? to, to] as const);
+        // figures that stand over their own stretch take their room before those that have to look for it
+        const fits = ([from, to]: (typeof members)[number]): boolean => this.#fits(this.show(Math.abs(along(to) - along(from))), Math.abs(along(to) - along(from)));
+        const made = [...members.filter(fits), ...members.filter(member => !fits(member))].map(([from, to]) => this.#between(from, to, side, line, form));
         this.#grow(made, side);
         const [first, last] = [sorted[0], sorted.at(-1)];
         if (overall && sorted.length > 2 && first && last) this.#grow([this.#between(first, last, side, this.#nextLine(side, 6), 'overall')], side);
@@ -166,7 +170,7 @@ export class Draft {
         const middle = (low + high) / 2;
         const outward = side === 'left' || side === 'bottom' ? -1 : 1;
         const above = isAcross ? 1 : -1;
-        const fits = this.placement.paper(textWidthMm(text, letterMm.figure) + 1.4) <= Math.abs(high - low);
+        const fits = this.#fits(text, Math.abs(high - low));
         const off = (mm: number): number => this.paper(mm);
         const isInside = form === 'single';
         const candidates = (function* (): Generator<Candidate> {
@@ -188,6 +192,8 @@ export class Draft {
         if (form !== 'single') this.#keep(made);
         return made;
     }
+
+    #fits(text: string, stretch: number): boolean { return this.paper(textWidthMm(text, letterMm.figure) + 1) <= stretch; }
 
     #keep(made: Dimension): void {
         this.items.push(made);

@@ -125,7 +125,7 @@ function noteLines(view: View, { facts, unit }: SheetInput, paper: PaperName): {
     const lines = [
         ...group('Of this sheet', view.notes),
         ...group('Reading it', [
-            `Lengths are in ${isMetric(unit) ? 'millimetres, rounded to 0.5 mm' : 'inches, rounded to 1/16"'} where they are shown and nowhere else; ≈ stands before a figure that is not the exact value. Figures go before the scale.`,
+            `Lengths are in ${isMetric(unit) ? 'millimetres, rounded to 0.5 mm' : `${unit === 'in' ? 'inches' : 'feet and inches'}, rounded to 1/16"`} where they are shown and nowhere else; ≈ stands before a figure that is not the exact value. Figures go before the scale.`,
             'Extra-wide lines are cut, wide ones seen, dashed ones hidden; narrow ones are dimensions and hatching. Lines, hatching and dimensions after ISO 128-2, ISO 128-3 and ISO 129-1.',
             'Heights are over the finished floor. Positions along a wall are from the lining of the neighbouring wall.',
         ]),

@@ -1,6 +1,6 @@
 import { insideRun, neighbours, walls, type Box, type Wall } from '../../core/geometry.js';
-import { ticks } from '../../core/length.js';
-import { onWall } from '../../engines/fittings/wall-frame.js';
+import { inches, ticks } from '../../core/length.js';
+import { onWall, type WallBox } from '../../engines/fittings/wall-frame.js';
 import type { BenchLayout, BenchRun } from '../../engines/benches/bench-result.js';
 import { showSlatGap, slatGaps } from '../../renderings/slat-gaps.js';
 import type { Solid } from '../../scene/scene.js';
@@ -29,7 +29,7 @@ export function benchesView(what: 'frames' | 'fronts' | 'sections', input: ViewI
     } : {
         name: 'bench-sections', title: 'Bench sections',
         figures: against.flatMap(wall => sectionFigure(wall, solids, benches, input)),
-        notes: [...slatGaps({ results }).map(gap => showSlatGap(gap, { unit: input.unit, purpose: 'drawing' })), ...measures],
+        notes: slatGaps({ results }).map(gap => showSlatGap(gap, { unit: input.unit, purpose: 'drawing' })),
     };
 }
 
@@ -54,6 +54,12 @@ function frameFigure(all: readonly Solid[], benches: readonly BenchLayout[], { s
                     ...bearers.map(u => ({ at: planPoint(run.wall, u, w, scene), words: 'bearer' })), ...legs.map(({ u, line }) => ({ at: planPoint(run.wall, u.from, w, scene), words: `${line} leg` })),
                     { at: planPoint(run.wall, run.u.to, w, scene), words: 'end' },
                 ]);
+            }
+            const [wall, ...others] = [...new Set(benches.flatMap(({ runs }) => runs.map(run => run.wall)))];
+            if (wall !== undefined && others.length === 0) {
+                const isAcross = wall === 'front' || wall === 'back';
+                const end = Math.min(...benches.flatMap(({ runs }) => runs.map(({ u }) => u.from)));
+                draft.chain(isAcross ? 'left' : 'bottom', [0, ...benches.flatMap(({ runs }) => runs.flatMap(({ w }) => [w.from, w.to]))].map(w => planPoint(wall, end, w, scene)), { overall: true });
             }
             markAll(draft, solids, ({ kind }) => /rail|ledger|bearer/.test(kind), one => rectangleOf(planFrame, one));
         },
@@ -83,12 +89,15 @@ function sectionFigure(wall: Wall, all: readonly Solid[], benches: readonly Benc
     const at = wall === 'front' ? ticks(inside.width - u) : wall === 'right' ? ticks(inside.depth - u) : ticks(u);
     const isUp = wall === 'back' || wall === 'left';
     const stretch = isUp ? { from: at, to: everywhere.x.to } : { from: everywhere.x.from, to: at };
+    // what reaches past the front belongs to another leg of the bench, a leg of wood excepted that stands a little before it
+    const front = Math.max(...runs.map(({ run }) => run.w.to));
+    const end = Math.max(...runs.map(({ run }) => run.u.to));
+    const isOfRuns = ({ u: along, w }: WallBox): boolean => along.from < end && w.from < front && w.to <= front + inches(4);
     const keep: Box = axis === 0 ? { ...everywhere, x: stretch } : { ...everywhere, y: stretch };
-    const solids = clipped(all.filter(({ boxes }) => boxes.every(one => onWall(wall, one, inside).w.from < Math.max(...runs.map(({ run }) => run.w.to)))), keep);
+    const solids = clipped(all.filter(({ boxes }) => boxes.every(one => isOfRuns(onWall(wall, one, inside)))), keep);
     const look: Look = { cut: { axis, at } };
     const strokes = strokesOf(solids, frame, look);
     const place = (w: number, v: number) => { const box = onWallPoint(wall, u, w, inside); return frame.project([box[0], box[1], v]); };
-    const front = Math.max(...runs.map(({ run }) => run.w.to));
     const [lining, edge] = [place(0, 0), place(front, 0)];
     const top = Math.max(...runs.map(({ bench }) => bench.top));
     const picture = { left: Math.min(lining.x, edge.x), right: Math.max(lining.x, edge.x), bottom: 0, top };
@@ -112,11 +121,14 @@ function sectionFigure(wall: Wall, all: readonly Solid[], benches: readonly Benc
     }];
 }
 
-/** A place a third along the runs, moved off anything that would be cut lengthwise there. */
+/** A place a little before the first leg of the runs, so that it is seen, and off anything that would be cut lengthwise there; without a leg near the middle. */
 function cutPlace(runs: readonly BenchRun[], all: readonly Solid[], wall: Wall, inside: ViewInput['scene']['inside']): number {
     const [from, to] = [Math.max(...runs.map(({ u }) => u.from)), Math.min(...runs.map(({ u }) => u.to))];
+    const legs = all.filter(({ kind }) => kind.includes('leg')).flatMap(({ boxes }) => boxes.map(one => onWall(wall, one, inside)));
     const cross = all.filter(({ kind }) => /bearer|leg|ledger/.test(kind)).flatMap(({ boxes }) => boxes.map(one => onWall(wall, one, inside).u));
-    const free = [0.4, 0.42, 0.45, 0.37, 0.33, 0.3, 0.55, 0.6, 0.25].map(share => Math.round(from + (to - from) * share)).find(u => !cross.some(at => at.from <= u && u <= at.to));
+    const own = legs.filter(({ u, w }) => u.from > from && u.to < to && w.from < Math.max(...runs.map(run => run.w.to))).map(({ u }) => u.from);
+    const before = own.length > 0 ? [0.02, 0.03, 0.04, 0.06, 0.08, 0.1].map(share => (Math.min(...own) - from) / (to - from) - share) : [];
+    const free = [...before, 0.4, 0.42, 0.45, 0.37, 0.33, 0.3, 0.55, 0.6, 0.25].map(share => Math.round(from + (to - from) * share)).find(u => u > from && u < to && !cross.some(at => at.from <= u && u <= at.to));
     return free ?? Math.round((from + to) / 2);
 }
 

@@ -113,6 +113,7 @@ function label(draft: Draft, wall: Wall, things: readonly OnWall[], input: ViewI
         const board = scene.solids.find(({ layer, wall: own }) => layer === 'blocking' && own === wall);
         if (blocking && board?.mark !== undefined) draft.label(board.mark, { left: blocking.u.to, right: blocking.u.to, bottom: middleOf(blocking.v), top: middleOf(blocking.v) }, { of: board.id });
     }
+    for (const { heater, name } of results.heaters) if (heater && heater.wall !== wall && isBefore([heater.casing], wall, input)) draft.label(name, rectangleOf(frame, heater.casing), { of: name });
     const marked = new Set<string>();
     for (const solid of scene.solids) {
         if (solid.layer !== 'benches' || solid.mark === undefined || marked.has(solid.mark) || !isShownPiece(solid.kind)) continue;

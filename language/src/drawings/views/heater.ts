@@ -36,6 +36,8 @@ export function heaterView(from: 'front' | 'side', input: ViewInput): View | und
 
 const wordOf: Readonly<Record<Gap['direction'], string>> = { left: 'to the left', right: 'to the right', front: 'in front', above: 'above', below: 'below' };
 
+const nameOf = ({ thing: { kind, name } }: Clearance): string => kind === 'wall' ? `the ${name} wall` : kind === name ? `the ${name}` : `${kind.replaceAll('_', ' ')} ${name.replaceAll('_', ' ')}`;
+
 /** What is nearest in each direction with the figure it is held to, and whatever is too near in any other way. */
 function clearanceNotes(judged: JudgedHeater, input: ViewInput): readonly string[] {
     const show = shower(input.unit);
@@ -47,7 +49,7 @@ function clearanceNotes(judged: JudgedHeater, input: ViewInput): readonly string
         return clearance.exemption === 'floor_does_not_burn' ? 'the floor does not burn' : required ? `${show(required.value)} required` : 'its manual gives no figure';
     };
     return [
-        ...gaps.map(gap => `${wordOf[gap.direction]}: ${show(ticks(gap.size))} to ${gap.clearance.thing.kind === gap.clearance.thing.name ? '' : `${gap.clearance.thing.kind.replaceAll('_', ' ')} `}${gap.clearance.thing.name.replaceAll('_', ' ')}; ${figureOf(gap)}.`),
+        ...gaps.map(gap => `${wordOf[gap.direction]}: ${show(ticks(gap.size))} to ${nameOf(gap.clearance)}; ${figureOf(gap)}.`),
         ...judged.clearances.filter(({ status }) => status === 'short').map(({ thing, measured, required }) => `TOO NEAR: ${thing.kind} ${thing.name}, ${show(measured)}; ${required ? show(required.value) : 'more'} required.`),
     ];
 }
@@ -183,7 +185,7 @@ function sideFigure(judged: JudgedHeater, input: ViewInput): Figure {
             const stops = [0, w.from, w.to, ...(guard ? [guard.onWall.w.to] : [])];
             draft.chain('bottom', stops.map(depth => place(depth, 0)));
             if (gap) {
-                draft.single(...ordered(place(w.to, v.to), place(gap.thing.w.from, v.to)), `free in front, to ${gap.clearance.thing.name.replaceAll('_', ' ')}`);
+                draft.single(...ordered(place(w.to, v.to), place(gap.thing.w.from, v.to)), `free in front, to ${nameOf(gap.clearance)}`);
             }
             draft.label(name, rectangleOf(frame, heater.casing), { of: name, heightMm: 2.5 });
         },

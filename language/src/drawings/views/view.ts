@@ -40,8 +40,8 @@ export interface View {
     readonly notes: readonly string[];
 }
 
-/** A length as drawings write it: 1/16" or 0.5 mm, with ≈ before a figure that is not the value. */
-export const shower = (unit: LengthUnit) => (length: Length): string => showLength(length, unit, 'drawing');
+/** A length as drawings write it: 1/16" or 0.5 mm, with ≈ before a figure that is not the value, and a fraction of an inch set off from the feet before it. */
+export const shower = (unit: LengthUnit) => (length: Length): string => showLength(length, unit, 'drawing').replace(/'(\d+\/)/, '\' $1');
 
 /** A named thing on a wall, in the wall's frame seen from inside. */
 export interface OnWall { readonly kind: ThingKind; readonly name: string; readonly at: WallBox; readonly words: string }
