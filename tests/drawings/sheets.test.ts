@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { Analysis } from '../../language/src/analyze.js';
 import { drawSheets } from '../../language/src/drawings/drawing-set.js';
+import { paperNames } from '../../language/src/drawings/paper.js';
 import { sheetSvg } from '../../language/src/drawings/svg.js';
 import { viewNames } from '../../language/src/drawings/views/view.js';
 import { openExamples } from '../baselines/examples.js';
@@ -29,6 +30,12 @@ describe.each(drawn)('%s', path => {
         expect(chains.reduce((count, { checked }) => count + checked, 0)).toBeGreaterThan(8);
     });
     test('ids are told apart', () => { for (const { ids } of sheets()) expect(ids.filter((id, i) => ids.indexOf(id) !== i)).toEqual([]); });
+});
+
+test.each(paperNames)('on %s no text lies on another, and every figure is true', paper => {
+    const sheets = ['birch-point.hotroom', 'cormorant-club.hotroom'].flatMap(path => analysisOf(path).jobs).flatMap(job => drawSheets(job, viewNames, paper)).map(sheet => readSvg(sheetSvg(sheet)));
+    expect(sheets.flatMap(sheet => [...collisions(sheet), ...outside(sheet), ...wrongFigures(sheet)].map(text => `${sheet.view}: ${text}`))).toEqual([]);
+    for (const { texts } of sheets) expect(texts.some(({ text }) => text.startsWith('Heat: the manual'))).toBe(true);
 });
 
 test('random jobs: no text on another, true figures, equal bytes', async () => {

@@ -7,6 +7,8 @@ export const papers = {
     tabloid: { widthMm: 431.8, heightMm: 279.4 }, letter: { widthMm: 279.4, heightMm: 215.9 },
 } as const;
 export type PaperName = keyof typeof papers;
+/** Paper that has room for a picture and one column of notes, and no more. */
+export const isSmallPaper = (paper: PaperName): boolean => papers[paper].widthMm < 400;
 export const paperNames = Object.keys(papers) as readonly PaperName[];
 export const usualPaper = (unit: LengthUnit): PaperName => isMetric(unit) ? 'a3' : 'tabloid';
 
@@ -18,7 +20,7 @@ export interface SheetScale { readonly ratio: number; readonly text: string }
 /** Reductions of ISO 5455 (1 : 2, 5, 10 and their tens, from memory), with 1 : 25 and 1 : 15 between them left out. */
 const metricScales: readonly SheetScale[] = [2, 5, 10, 20, 50, 100, 200].map(ratio => ({ ratio, text: `1 : ${ratio}` }));
 /** Inches of paper to a foot of room, as builders' rules are divided. Common practice, no source. */
-const inchScales: readonly SheetScale[] = [['6"', 2], ['3"', 4], ['1 1/2"', 8], ['1"', 12], ['3/4"', 16], ['1/2"', 24], ['3/8"', 32], ['1/4"', 48], ['3/16"', 64], ['1/8"', 96]]
+const inchScales: readonly SheetScale[] = [['6"', 2], ['3"', 4], ['1 1/2"', 8], ['1"', 12], ['3/4"', 16], ['1/2"', 24], ['3/8"', 32], ['1/4"', 48], ['3/16"', 64], ['1/8"', 96], ['3/32"', 128], ['1/16"', 192]]
     .map(([paper, ratio]) => ({ ratio: Number(ratio), text: `${paper} = 1'-0" (1 : ${ratio})` }));
 /** Largest first. */
 export const scalesFor = (unit: LengthUnit): readonly SheetScale[] => isMetric(unit) ? metricScales : inchScales;

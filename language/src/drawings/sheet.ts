@@ -2,7 +2,7 @@ import { TICKS_PER_FOOT, TICKS_PER_MM } from '../core/length.js';
 import { isMetric } from '../core/show.js';
 import { Draft } from './draft.js';
 import type { Drawing, Item } from './drawing.js';
-import { marginMm, papers, scalesFor, type PaperName, type SheetScale } from './paper.js';
+import { isSmallPaper, marginMm, papers, scalesFor, type PaperName, type SheetScale } from './paper.js';
 import type { Rectangle } from './projection.js';
 import { sheetText, type SheetLine, type SheetText } from './sheet-text.js';
 import { linesOf, textWidthMm } from './text-box.js';
@@ -28,7 +28,8 @@ export interface Sheet extends Drawing {
 export const columnMm = 92;
 const noteMm = 1.8;
 const noteLineMm = 3.05;
-const captionMm = 9;
+const captionMm = 13;
+const captionLetterMm = 2.5;
 const betweenMm = 8;
 
 export interface SheetInput extends ViewInput { readonly facts: TitleFacts }
@@ -48,7 +49,7 @@ export function makeSheet(view: View, input: SheetInput, paper: PaperName, numbe
             figure.draw(draft);
             return { figure, draft, size: sizeMm(draft.outer, scale.ratio) };
         });
-        const places = arrange(drafts.map(({ size, figure }) => ({ ...size, least: textWidthMm(figure.caption, 2.5) })), room);
+        const places = arrange(drafts.map(({ size, figure }) => ({ ...size, least: Math.min(room.width, textWidthMm(figure.caption, captionLetterMm)) })), room);
         if (!places && !last) continue;
         const left = marginMm.left + 3;
         const top = heightMm - marginMm.top - 3;
@@ -56,8 +57,11 @@ export function makeSheet(view: View, input: SheetInput, paper: PaperName, numbe
             const place = places?.[i] ?? { x: 0, y: 0 };
             const [x, y] = [left + place.x, top - place.y - size.height];
             const origin = { x: x - draft.outer.left / TICKS_PER_MM / scale.ratio, y: y - draft.outer.bottom / TICKS_PER_MM / scale.ratio };
-            const width = textWidthMm(figure.caption, 2.5);
-            return { figure: { items: draft.items, ...origin }, caption: sheetText(figure.caption, Math.max(left, x + (size.width - width) / 2), y - 5.5, 2.5) };
+            const caption = linesOf(figure.caption, room.width, captionLetterMm).map((line, row) => {
+                const middle = x + (size.width - textWidthMm(line, captionLetterMm)) / 2;
+                return sheetText(line, Math.min(Math.max(left, middle), left + room.width - textWidthMm(line, captionLetterMm)), y - 5.5 - row * 4.2, captionLetterMm);
+            });
+            return { figure: { items: draft.items, ...origin }, caption };
         });
         const block = titleBlock({ facts: input.facts, title: view.title, scale: view.figures.every(({ isPictorial }) => isPictorial === true) ? undefined : scale, sheet: number, right: widthMm - marginMm.right, bottom: marginMm.bottom, width: columnMm, bar: scaleBar(scale, input) });
         const frame: Rectangle = { left: marginMm.left, right: widthMm - marginMm.right, bottom: marginMm.bottom, top: heightMm - marginMm.top };
@@ -67,7 +71,7 @@ export function makeSheet(view: View, input: SheetInput, paper: PaperName, numbe
             titles: new Map(input.scene.solids.map(({ id, kind, mark, span }) => [id, { title: mark === undefined ? `${kind} ${id.startsWith(kind) ? id.slice(kind.length + 1) : id}`.trim() : `${mark}, ${kind}`, ...(span && { span }) }])),
             lines: [...frameLines(frame), ...block.lines, { x1: frame.right - columns * columnMm, x2: frame.right - columns * columnMm, y1: frame.bottom, y2: frame.top, widthMm: 0.35 }],
             texts: [
-                ...placed.map(({ caption }) => caption), ...block.texts,
+                ...placed.flatMap(({ caption }) => caption), ...block.texts,
                 ...notes.columns.flatMap((lines, column) => lines.map(({ text, isBold }, row) => sheetText(text, frame.right - (columns - column) * columnMm + 3, frame.top - 5 - row * noteLineMm, noteMm, isBold))),
             ],
         };
@@ -116,12 +120,19 @@ function arrange(sizes: readonly { readonly width: number; readonly height: numb
 
 interface NoteLine { readonly text: string; readonly isBold: boolean }
 
-/** Notes beside the picture, as many columns as they need: cautions are never cut short. */
+/** Notes beside the picture, as many columns as they need; on small paper one column, the cautions first. Cautions are never cut short. */
 function noteLines(view: View, { facts, unit }: SheetInput, paper: PaperName): { readonly columns: readonly (readonly NoteLine[])[] } {
     const width = columnMm - 6;
     const group = (title: string, notes: readonly string[]): NoteLine[] => notes.length === 0 ? [] : [
         { text: title, isBold: true }, ...notes.flatMap(note => linesOf(note, width, noteMm).map(text => ({ text, isBold: false }))), { text: '', isBold: false },
     ];
+    const fits = Math.floor((papers[paper].heightMm - marginMm.top - marginMm.bottom - 8) / noteLineMm);
+    const beside = Math.floor((papers[paper].heightMm - marginMm.top - marginMm.bottom - 8 - facts.blockHeightMm) / noteLineMm);
+    if (isSmallPaper(paper)) {
+        const cautions = group('Cautions', facts.cautions);
+        const more = group('On larger paper', ['How to read the lines, the papers used, what was not checked, and what of the notes has no room here.']);
+        return { columns: [[...cautions, ...more, ...group('Of this sheet', view.notes).slice(0, Math.max(0, beside - cautions.length - more.length))]] };
+    }
     const lines = [
         ...group('Of this sheet', view.notes),
         ...group('Reading it', [
@@ -132,8 +143,6 @@ function noteLines(view: View, { facts, unit }: SheetInput, paper: PaperName): {
         ...group('Cautions', facts.cautions),
         ...group('Rules and papers', facts.papers),
     ];
-    const fits = Math.floor((papers[paper].heightMm - marginMm.top - marginMm.bottom - 8) / noteLineMm);
-    const beside = Math.floor((papers[paper].heightMm - marginMm.top - marginMm.bottom - 8 - facts.blockHeightMm) / noteLineMm);
     if (lines.length <= beside) return { columns: [lines] };
     const columns: NoteLine[][] = [];
     let rest = lines;

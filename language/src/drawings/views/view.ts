@@ -1,7 +1,7 @@
 import type { Results } from '../../assembly/results.js';
 import { extent, insideRun, interval, neighbours, walls, type Interval, type Wall } from '../../core/geometry.js';
-import { showLength, type LengthUnit } from '../../core/show.js';
-import { ticks, zero, type Length } from '../../core/length.js';
+import { isMetric, showLength, type LengthUnit } from '../../core/show.js';
+import { inches, mm, ticks, zero, type Length } from '../../core/length.js';
 import { onWall, type WallBox } from '../../engines/fittings/wall-frame.js';
 import type { ThingKind } from '../../engines/fittings/things.js';
 import type { Job } from '../../model/job.js';
@@ -86,14 +86,15 @@ export const roomFor = (at: Interval): boolean => extent(at) > 0;
  * A cutting plane near a place that goes between parts and not along one: legs, bearers, ledgers and joints are seen then, and not cut lengthwise.
  * @param axis 0 cuts across x, 1 across y
  */
-export function planeNear(wanted: number, axis: 0 | 1, { scene }: ViewInput): Length {
+export function planeNear(wanted: number, axis: 0 | 1, { scene, unit }: ViewInput): Length {
+    const grid = isMetric(unit) ? mm(5) : inches(0, 1, 2);
     const side = axis === 0 ? 'x' : 'y';
     const size = axis === 0 ? scene.inside.width : scene.inside.depth;
     const narrow = scene.solids.filter(({ kind, layer }) => /bearer|leg|ledger|slat|rail|jamb/.test(kind) || layer === 'walls').flatMap(({ boxes }) => boxes.map(one => one[side])).filter(({ from, to }) => (to - from) * 6 < size);
     const faces = scene.solids.flatMap(({ boxes }) => boxes.flatMap(one => [one[side].from, one[side].to]));
-    const step = Math.round(size / 64);
+    const step = Math.ceil(size / 64 / grid) * grid;
     for (let i = 0; i < 20; i++) for (const way of [1, -1]) {
-        const at = Math.round(wanted) + way * i * step;
+        const at = Math.round(wanted / grid) * grid + way * i * step;
         if (at > 0 && at < size && !narrow.some(({ from, to }) => from <= at && at <= to) && !faces.includes(ticks(at))) return ticks(at);
     }
     return ticks(Math.round(wanted));
