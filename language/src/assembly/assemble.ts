@@ -125,12 +125,13 @@ function floorShape(job: Job): FloorShape {
 function zonesOf(inside: InsideSize, shell: RoomShell | undefined, heaters: readonly AssembledHeater[], fittings: readonly AssembledFitting[]): Results['zones'] {
     const casing = heaters.find(({ heater }) => heater)?.heater?.casing;
     if (!casing) return undefined;
+    const [wall, ceiling] = [coldSide(shell?.base.wallLayers.front), coldSide(shell?.base.ceilingLayers)];
     const equipment = fittings.flatMap(({ name, thing, isElectrical, ratingC, waterDigit, block }): ZonedEquipment[] => {
         if (!thing || !isElectrical) return [];
         const kind = block.kind === 'sensor' ? 'heater' : block.kind === 'light' ? 'light' : thing.kind === 'cable_moulding' ? 'cable' : 'other';
-        return [{ name, kind, zones: zoneOf(thing.box, casing, inside), ...given({ ratingC, waterDigit }) }];
+        return [{ name, kind, zones: zoneOf(thing.box, casing, inside, wall, ceiling), ...given({ ratingC, waterDigit }) }];
     });
-    return { solids: zoneSolids(casing, inside, coldSide(shell?.base.wallLayers.front), coldSide(shell?.base.ceilingLayers)), equipment, ...checkZones(equipment, { isHosed: false }) };
+    return { solids: zoneSolids(casing, inside, wall, ceiling), equipment, ...checkZones(equipment, { isHosed: false }) };
 }
 
 /** From the lining face to the cold side of the insulation: what is outside the core does not count. */

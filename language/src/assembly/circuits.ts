@@ -1,5 +1,6 @@
 import { remembered } from './remember.js';
 import { parseConductor, usCircuit, iecCircuit, scheduleLines, type CircuitResult, type ConductorSize, type ExistingCircuit, type HeaterSupply, type IecRunSegment, type ScheduleLine, type SiteSupply } from '../engines/electrical/index.js';
+import { isMetric, type LengthUnit } from '../core/show.js';
 import { isKind, type Block } from '../model/block.js';
 import type { Job } from '../model/job.js';
 import { electricalFamily, type RuleSet } from '../rule-sets/index.js';
@@ -55,15 +56,19 @@ export function assembleCircuits(job: Job, ruleSets: readonly RuleSet[], heaters
             ? circuitOfUs({
                 heater: manual, supply, run,
                 ...given({
-                    terminalsC: block?.values.terminals?.value === 'degC_75' ? 75 as const : 60 as const, insulationC: insulation === 'degC_60' ? 60 as const : insulation === 'degC_75' ? 75 as const : 90 as const,
+                    terminalsC: block?.values.terminals && (block.values.terminals.value === 'degC_75' ? 75 as const : 60 as const), insulationC: insulation === 'degC_60' ? 60 as const : insulation === 'degC_75' ? 75 as const : 90 as const,
+                    isInsulationAssumed: insulation === undefined ? true as const : undefined,
                     existing: hasExisting ? existing : undefined, disconnect: disconnect === undefined ? undefined : disconnect ? 'within_sight' as const : 'neither' as const,
                 }),
             })
-            : circuitOfIec({ heater: manual, supply, run, ...given({ insulation: insulation === 'xlpe' ? 'xlpe' as const : 'pvc' as const, existing: hasExisting ? existing : undefined }) });
+            : circuitOfIec({ heater: manual, supply, run, ...given({ insulation: insulation && (insulation === 'xlpe' ? 'xlpe' as const : 'pvc' as const), existing: hasExisting ? existing : undefined }) });
         const there = hasExisting ? existing : undefined;
-        return [{ heater, family, supply, manual, run, result, schedule: scheduleLines({ heater: manual, supply, run, result, unit: job.unit, ...given({ existing: there }) }), ...(there && { existing: there }), ...(block && { block }) }];
+        return [{ heater, family, supply, manual, run, result, schedule: scheduleLines({ heater: manual, supply, run, result, unit: runUnit(job.unit), ...given({ existing: there }) }), ...(there && { existing: there }), ...(block && { block }) }];
     });
 }
+
+/** A cable is bought by the foot or the metre, whatever the room is drawn in. */
+const runUnit = (unit: LengthUnit): LengthUnit => isMetric(unit) ? 'm' : 'ft_in';
 
 function runOf(block: Block<'circuit'> | undefined): readonly IecRunSegment[] {
     const method = block?.values.method?.value;

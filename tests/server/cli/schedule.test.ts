@@ -48,6 +48,20 @@ describe('the schedule of a sound job', () => {
     });
 });
 
+test('what is not stated is not said to be: terminals unmarked, usual insulation named as such, the run in feet', async () => {
+    const { out } = await birchPoint().run(['schedule', 'birch-point.hotroom', '--format', 'markdown']);
+    for (const words of ['terminals = not marked', 'The rating of the insulation is not stated; wire of 90 °C, as it is usually bought, is taken.', '| Length of the run | 34\' |']) expect(out).toContain(words);
+    const folder = birchPoint();
+    folder.write('birch-point.hotroom', folder.read('birch-point.hotroom').replace('disconnect_in_sight yes', 'disconnect_in_sight yes; terminals degC_75; insulation degC_75'));
+    const stated = (await folder.run(['schedule', 'birch-point.hotroom', '--format', 'markdown'])).out;
+    expect(stated).toContain('terminals = marked 75 °C');
+    expect(stated).not.toContain('insulation is not stated');
+});
+test('a sensor on the lining stands in the zone that reaches to the cold side behind it', async () => {
+    const { out } = await fulmar().run(['schedule', 'fulmar-ferry.hotroom', '--format', 'markdown']);
+    expect(out).toContain('| sensor | zone 1 |');
+});
+
 test('names a job cannot say get into the page as text', async () => {
     const folder = birchPoint();
     folder.write('birch-point.hotroom', folder.read('birch-point.hotroom').replace('"Birch Point bathhouse"', '"<script>x</script> & Co"'));

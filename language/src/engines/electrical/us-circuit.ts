@@ -22,6 +22,8 @@ export interface UsCircuitInput {
     readonly terminalsC?: 60 | 75;
     /** Rating of the conductor insulation; when it is not stated, that of the terminals. */
     readonly insulationC?: Column;
+    /** Set when `insulationC` is what is usual rather than stated; the schedule then says so. */
+    readonly isInsulationAssumed?: true;
     /** Which row of the resistance table; `stranded` when not stated. */
     readonly stranding?: Stranding;
     readonly existing?: ExistingCircuit;
@@ -106,7 +108,7 @@ function chooseDevice(heater: HeaterSupply, designCurrentA: number, out: Notes):
     return deviceA;
 }
 
-function terminals({ terminalsC, insulationC }: UsCircuitInput, designCurrentA: number, out: Notes): Column {
+function terminals({ terminalsC, insulationC, isInsulationAssumed }: UsCircuitInput, designCurrentA: number, out: Notes): Column {
     const column = Math.min(terminalsC ?? 60, insulationC ?? 90) as Column;
     const thinnest = thinnestByTerminals(designCurrentA, column);
     out.steps.push(wordStep({
@@ -116,7 +118,8 @@ function terminals({ terminalsC, insulationC }: UsCircuitInput, designCurrentA: 
             'thinnest by terminals': thinnest ? showConductor(awg(thinnest)) : 'above 4/0 AWG',
         },
         citation: necCitations.terminals,
-        ...(insulationC === undefined ? { note: 'The rating of the insulation is not stated; it is taken as that of the terminals.' } : {}),
+        ...(insulationC === undefined ? { note: 'The rating of the insulation is not stated; it is taken as that of the terminals.' }
+            : isInsulationAssumed ? { note: `The rating of the insulation is not stated; wire of ${insulationC} °C, as it is usually bought, is taken.` } : {}),
     }));
     return column;
 }

@@ -50,8 +50,8 @@ export function zoneSolids(heater: Box, inside: InsideSize, toColdSide: Length =
  * @returns empty for a thing wholly outside the room
  * Source: IEC 60364-7-703 ed. 2.0, 703.32, from memory.
  */
-export function zoneOf(thing: Box, heater: Box, inside: InsideSize, toColdSide: Length = zero): readonly Zone[] {
-    const bounds = boundsOf(inside, toColdSide, toColdSide);
+export function zoneOf(thing: Box, heater: Box, inside: InsideSize, toColdSide: Length = zero, overCeiling: Length = toColdSide): readonly Zone[] {
+    const bounds = boundsOf(inside, toColdSide, overCeiling);
     if (!overlap(thing, bounds)) return [];
     const part: Box = { x: clip(thing.x, bounds.x), y: clip(thing.y, bounds.y), z: clip(thing.z, bounds.z) };
     const reach = square(zoneOneOffset);
