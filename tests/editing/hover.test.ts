@@ -43,6 +43,10 @@ describe('a hover tells', () => {
         expect(found?.lines[0]).toBe('**bench build Slatted** “Slats on cross-bearers, 2 1/4 in build-up”');
         expect(found?.lines[1]).toBe('`slat alder_1x4`');
     });
+    test('rule sets: where their texts disagree and what governs', async () => {
+        const found = await hover('us_commercial', 0, standard.replace('us_dwelling, good_practice', 'us_commercial, good_practice'));
+        expect(found?.more.join('\n')).toContain('Place of the ventilation opening: near top of door (IMC 2018, 914.5) governs; across the room low (common practice, no source) yields to it.');
+    });
     test('a temperature in both systems', async () => expect((await hover('68 degF'))?.lines[1]).toBe('68 degF (20 degC)'));
     test('a wall of a header', async () => expect((await hover('front {'))?.lines).toEqual(['The front wall.']));
     test('a rule set by its title', async () => expect((await hover('us_dwelling'))?.lines[1]).toMatch(/^us_dwelling: /));
