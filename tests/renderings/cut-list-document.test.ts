@@ -1,11 +1,12 @@
 import { beforeAll, expect, test } from 'vitest';
 import { tablesDocumentSchema } from '../../client/src/tables-document.js';
 import type { Analysis } from '../../language/src/analyze.js';
+import { catalogueEntries } from '../../language/src/model/given-facts.js';
 import { planStockGreedy } from '../../language/src/engines/stock/plan-stock.js';
 import { cutListDocument } from '../../language/src/renderings/cut-list-document.js';
 import { cutListExport, cutListJsonSchema, readCutList } from '../../language/src/renderings/cut-list-json.js';
 import { sourceOfPart } from '../../language/src/renderings/part-source.js';
-import { catalogueEntries, stockOffers } from '../../language/src/renderings/stock-offers.js';
+import { stockOffers } from '../../language/src/renderings/stock-offers.js';
 import { planTasks, stockTasks, type PlannedStock } from '../../language/src/renderings/stock-tasks.js';
 import { TextLines } from '../../language/src/renderings/text-lines.js';
 import { analyzeText, exampleText, TestWorkspace } from '../support/workspace.js';

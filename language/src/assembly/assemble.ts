@@ -24,6 +24,7 @@ import { assembleCircuits } from './circuits.js';
 import { assembleFittings, type AssembledFitting } from './fittings.js';
 import { judgeHeater } from './heater-judgement.js';
 import { assembleHeaters, type AssembledHeater } from './heaters.js';
+import { modelFingerprint } from './model-fingerprint.js';
 import { nameBlocks } from './naming.js';
 import { once } from './once.js';
 import { assembleDoors, assembleWindows, shellOpenings } from './openings.js';
@@ -100,11 +101,12 @@ export function assemble(job: Job, ruleSets: readonly RuleSet[]): Results {
             ...mouldings(job, inside(), doors()[0]?.door?.wall),
         ];
     });
+    const fingerprint = once(() => modelFingerprint(job, { parts: parts(), shell: shell() }));
     return {
         get room() { return room(); }, get inside() { return inside(); }, get shell() { return shell(); }, get doors() { return doors(); },
         get windows() { return windows(); }, get benches() { return benches(); }, get strength() { return strength(); }, get heaters() { return judged(); }, get fittings() { return fittings(); },
         get air() { return air(); }, get climate() { return climate(); }, get things() { return things(); }, get circuits() { return circuits(); }, get zones() { return zones(); }, get floor() { return floor(); },
-        get site() { return site(); }, get parts() { return parts(); },
+        get site() { return site(); }, get parts() { return parts(); }, get fingerprint() { return fingerprint(); },
         signs: signFacts(nameBlocks(job.signs).flatMap(({ name, block }) => block.values.says ? [{ name, says: block.values.says.value, stands: block.values.stands?.value ?? 'outside', ...given({ letters: block.values.letters?.value }) }] : [])),
         receptaclesInside: receptaclesInside(nameBlocks(job.receptacles).flatMap(({ name, block }) => block.values.stands ? [{ name, stands: block.values.stands.value, ...given({ height: block.values.height?.value }) }] : [])),
     };

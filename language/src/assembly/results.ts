@@ -47,4 +47,6 @@ export interface Results {
     readonly site: AssembledSite | undefined;
     /** Every part of the job, in the order shell, openings, benches, the rest. */
     readonly parts: readonly Part[];
+    /** The job as a signature stands for it, in one word. */
+    readonly fingerprint: string;
 }

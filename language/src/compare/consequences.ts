@@ -33,7 +33,7 @@ export function computedConsequence(kind: string, path: string): Consequence {
 
 /** Blocks that stand for something bought, and those whose facts an electrician or an authority looks at. */
 const bought: readonly string[] = ['door', 'window', 'heater', 'light', 'sensor', 'control', 'thermometer', 'sign', 'fitting', 'receptacle'];
-const approved: readonly string[] = ['decision', 'circuit', 'segment', 'vent', 'control', 'sensor', 'sign', 'receptacle'];
+const approved: readonly string[] = ['decision', 'circuit', 'segment', 'vent', 'control', 'sensor', 'sign', 'receptacle', 'sign_off'];
 const approvedOfSite: readonly string[] = ['supply', 'capacity', 'ambient', 'floor'];
 /** Facts that are words for people only. */
 const isNote = (key: string): boolean => /^(note|edition|drawn_by|measured_by|measured_on|doc|species|grade)$/.test(key);

@@ -1,5 +1,5 @@
 import { spoken } from '../core/show.js';
-import { byText } from '../exports/given-facts.js';
+import { byText } from '../model/given-facts.js';
 import type { ModelFigure, ModelFinding, ModelPanel, ModelPlainValue, ModelValue, ModelWaiver } from '../exports/model-schema.js';
 import { isBlockKind } from '../vocabulary/index.js';
 import type { Rows, What } from './change.js';

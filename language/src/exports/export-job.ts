@@ -4,16 +4,16 @@ import type { Length } from '../core/length.js';
 import { spanContains, type Span } from '../core/span.js';
 import type { JobAnalysis } from '../analysis/analyze-job.js';
 import type { Part } from '../engines/parts/part.js';
+import { byText, catalogueFacts, factLength, factsOfJob, factsOfSignOffs, keyed, namedBlocks } from '../model/given-facts.js';
 import type { Job } from '../model/job.js';
 import type { Waiver } from '../model/waivers.js';
 import { cutListGroups, compareMarks, totals } from '../renderings/cut-list.js';
 import { panelSchedule, type ScheduledPanel } from '../renderings/panel-schedule.js';
 import { sourceOfPart } from '../renderings/part-source.js';
 import { jobName, isReadWhole } from '../renderings/rendered-job.js';
-import { catalogueEntries, stockOffers, type StockOffer } from '../renderings/stock-offers.js';
+import { stockOffers, type StockOffer } from '../renderings/stock-offers.js';
 import { boardPrice } from '../renderings/stock-tasks.js';
 import { showDate, type CalendarDate } from '../vocabulary/values.js';
-import { byText, factsOfBlock, factsWithin, modelLength, namedBlocks, type PlacedFact } from './given-facts.js';
 import type { JobModel, ModelFigure, ModelFinding, ModelPanel, ModelPart, ModelStock, ModelWaiver } from './model-schema.js';
 
 /** Where the rows of a model come from: collection and key of the row → its place in the text. */
@@ -38,8 +38,7 @@ const isToldByPanels = /^room\.(front|left|back|right)\.panels$/;
 export function exportJob({ job, results, facts, ruleSets }: Pick<JobAnalysis, 'job' | 'results' | 'facts' | 'ruleSets'>, findings: readonly ReportedFinding[], today: CalendarDate | undefined): ExportedModel {
     const places = new Map<string, Span>([[placeKey('job', jobName(job)), job.block.head]]);
     const { number, revision } = job.block.values;
-    const blocks = namedBlocks(job.block.children.filter(({ kind }) => kind !== 'variant'));
-    const given = [...factsOfBlock(job.block, 'job').filter(([path]) => path !== 'job' && path !== 'job.number' && path !== 'job.revision'), ...blocks.flatMap(([name, block]) => factsWithin(block, name))];
+    const given = [...factsOfJob(job), ...factsOfSignOffs(job)];
     const catalogue = catalogueFacts(job);
     for (const [path, , at] of given) places.set(placeKey('given', path), at);
     for (const [path, , at] of catalogue) places.set(placeKey('catalogue', path), at);
@@ -79,30 +78,9 @@ function record<T>(entries: readonly (readonly [string, T, ...unknown[]])[]): Re
     return Object.fromEntries([...first].sort(([a], [b]) => byText(a, b)));
 }
 
-/** Rows under keys of their own, in the order of the keys; what shares one is numbered in the order of what it says, which is no order of the text. */
-function keyed<T>(rows: readonly T[], keyOf: (row: T) => string, saysOf: (row: T) => unknown): readonly (readonly [string, T])[] {
-    return [...grouped(rows, keyOf)].sort(([a], [b]) => byText(a, b)).flatMap(([key, same]) => same.map(row => [JSON.stringify(saysOf(row)), row] as const).sort(([a], [b]) => byText(a, b))
-        .map(([, row], i) => [i === 0 ? key : `${key} (${i + 1})`, row] as const));
-}
-
-/** Entries of catalogues the job reaches; two of one name in two catalogues are numbered by what they say. */
-function catalogueFacts(job: Job): readonly PlacedFact[] {
-    const entries = catalogueEntries(job).map(block => ({ name: block.name?.value ?? block.kind, block }));
-    return keyed(entries, ({ name }) => name, ({ name, block }) => factsWithin(block, name).map(([path, value]) => [path, value])).flatMap(([name, { block }]) => factsWithin(block, name));
-}
-
-function grouped<T>(rows: readonly T[], keyOf: (row: T) => string): ReadonlyMap<string, readonly T[]> {
-    const groups = new Map<string, T[]>();
-    for (const row of rows) {
-        const group = groups.get(keyOf(row));
-        if (group) group.push(row); else groups.set(keyOf(row), [row]);
-    }
-    return groups;
-}
-
 function exportFigure(figure: Figure): ModelFigure {
     switch (figure.kind) {
-        case 'length': return { kind: 'length', ...modelLength(figure.length) };
+        case 'length': return { kind: 'length', ...factLength(figure.length) };
         case 'amount': return { kind: 'amount', value: figure.value, unit: figure.unit };
         case 'words': return { kind: 'words', words: figure.words };
         default: return figure satisfies never;
@@ -125,31 +103,31 @@ function exportWaiver({ rule, subject, because, by, until }: Waiver, today: Cale
 
 function exportPanel({ panel, side, from, distance, tongue, holds, cutOuts }: ScheduledPanel): ModelPanel {
     return {
-        mark: panel.mark, side, kind: panel.kind, place: { measuredFrom: from.wall, face: from.face, distance: modelLength(distance) },
-        cover: modelLength(panel.cover), overall: modelLength(panel.overall), height: modelLength(panel.height), thickness: modelLength(panel.thickness),
+        mark: panel.mark, side, kind: panel.kind, place: { measuredFrom: from.wall, face: from.face, distance: factLength(distance) },
+        cover: factLength(panel.cover), overall: factLength(panel.overall), height: factLength(panel.height), thickness: factLength(panel.thickness),
         ...(tongue !== undefined && { tongue }), holds: [...holds].sort(byText),
         cutOuts: cutOuts.map(one => ({
-            of: one.of, what: one.what, width: modelLength(one.width), height: modelLength(one.height), isPart: one.isPart, fromLeftEdge: modelLength(one.fromLeft), overFinishedFloor: modelLength(one.overFloor),
+            of: one.of, what: one.what, width: factLength(one.width), height: factLength(one.height), isPart: one.isPart, fromLeftEdge: factLength(one.fromLeft), overFinishedFloor: factLength(one.overFloor),
         })).sort((a, b) => byText(a.of, b.of)),
         ...(panel.weight.isKnown && { massKg: panel.weight.kg }),
     };
 }
 
-const section = ({ thickness, width }: Part['section']): ModelPart['section'] => ({ thickness: modelLength(thickness), width: modelLength(width) });
+const section = ({ thickness, width }: Part['section']): ModelPart['section'] => ({ thickness: factLength(thickness), width: factLength(width) });
 
 function exportPart(part: Part): ModelPart {
     const { allowance, place } = part;
     return {
         mark: part.mark, part: part.what, count: part.count, ...(part.material.stock !== undefined && { stock: part.material.stock }), ...(part.nominal !== undefined && { nominal: part.nominal }),
-        section: section(part.section), length: modelLength(part.length), ...(allowance !== undefined && { allowance: modelLength(allowance) }),
+        section: section(part.section), length: factLength(part.length), ...(allowance !== undefined && { allowance: factLength(allowance) }),
         endsDegrees: { left: part.ends.left, right: part.ends.right, ...(part.ends.across && { across: part.ends.across }) },
         notches: part.notches.map(({ side, end, from, length, depth, toward, clears }) =>
-            ({ side, measuredFrom: end, from: modelLength(from), length: modelLength(length), depth: modelLength(depth), ...(toward && { toward }), clears })),
+            ({ side, measuredFrom: end, from: factLength(from), length: factLength(length), depth: factLength(depth), ...(toward && { toward }), clears })),
         cut: part.cut, goesTo: part.goesTo, ...(part.measure !== undefined && { measure: part.measure }),
         ...(place && {
             place: {
-                wall: place.wall, between: place.between, stretches: place.stretches.map(({ from, to }) => ({ from: modelLength(from), to: modelLength(to) })),
-                ...(place.heights && { bottom: modelLength(place.heights.from), top: modelLength(place.heights.to) }),
+                wall: place.wall, between: place.between, stretches: place.stretches.map(({ from, to }) => ({ from: factLength(from), to: factLength(to) })),
+                ...(place.heights && { bottom: factLength(place.heights.from), top: factLength(place.heights.to) }),
             },
         }),
     };
@@ -165,7 +143,7 @@ function exportStock(parts: readonly Part[], offers: ReadonlyMap<string, StockOf
         const price = offers.get(name)?.price;
         return {
             key: `${name} ${own.thickness.text} x ${own.width.text}`, ...(group.stock !== undefined && { stock: group.stock }), ...(group.nominal !== undefined && { nominal: group.nominal }),
-            section: own, pieces, length: modelLength(net), ...(price && (price.per === 'ft' || price.per === 'm') && { netCost: { ...boardPrice(price, net, group.section) } }),
+            section: own, pieces, length: factLength(net), ...(price && (price.per === 'ft' || price.per === 'm') && { netCost: { ...boardPrice(price, net, group.section) } }),
         };
     }).sort((a, b) => byText(a.key, b.key));
 }

@@ -1,4 +1,5 @@
 import type { LengthUnit } from '../core/show.js';
+import { spanContains } from '../core/span.js';
 import { isKind, type Block, type Given } from './block.js';
 import type { Waiver } from './waivers.js';
 
@@ -28,6 +29,8 @@ export interface Job {
     readonly unit: LengthUnit;
     /** What somebody has accepted, as the job records it. */
     readonly waivers: readonly Waiver[];
+    /** Who signed which revision, as the text of this job or variant itself says; another's signature is not its own. */
+    readonly signOffs: readonly Block<'sign_off'>[];
     /** Set for a variant of a job. */
     readonly variant?: { readonly name: string };
     /** Whether every block of the job was read; only then may a block be called missing. */
@@ -63,7 +66,7 @@ export function toJob(block: Block<'job'>, waivers: readonly Waiver[] = [], unit
         doors: all('door'), windows: all('window'), benches: all('bench'), heaters: all('heater'), circuits: all('circuit'), sensors: all('sensor'),
         controls: all('control'), vents: all('vent'), lights: all('light'), signs: all('sign'), receptacles: all('receptacle'), fittings: all('fitting'),
         duckboards: all('duckboard'),
-        unit, waivers,
+        unit, waivers, signOffs: all('sign_off').filter(({ span }) => spanContains(block.span, span)),
         isWhole: block.isWhole,
     };
 }

@@ -5,13 +5,13 @@ import type { ReportedFinding } from '../core/finding.js';
 import { showList } from '../core/show.js';
 import { isMoulding, mouldingPractice } from '../engines/fittings/ceiling-moulding.js';
 import { isKind, type Block } from '../model/block.js';
+import { catalogueEntries } from '../model/given-facts.js';
 import { keyOfWord, notCheckedBy, showConflict, strictest, type RuleSet } from '../rule-sets/index.js';
 import { notOnList } from './not-on-list.js';
 import { numberingRule } from './part-place.js';
 import { isMetricScale, purposeOf, scaleOf, showCount, type Scale } from './show-figures.js';
 import { showSlatGap, slatGaps } from './slat-gaps.js';
 import { severityChanges, waiversInForce } from './standing.js';
-import { catalogueEntries } from './stock-offers.js';
 
 /** What a reader has to know of a list: open findings, roundings, rules with their editions, manuals, catalogues, and what nobody checked. */
 export function documentNotes(analysis: RenderedJob, catalogues: readonly Block<'catalogue'>[] = []): readonly string[] {

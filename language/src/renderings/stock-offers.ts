@@ -1,7 +1,8 @@
 import { inches, zero, type Length } from '../core/length.js';
 import type { Span } from '../core/span.js';
 import type { NominalSize, Section } from '../engines/parts/part.js';
-import { isKind, type Block, type Link } from '../model/block.js';
+import { isKind, type Block } from '../model/block.js';
+import { catalogueEntries } from '../model/given-facts.js';
 import type { Job } from '../model/job.js';
 import type { Price } from '../vocabulary/values.js';
 
@@ -36,36 +37,6 @@ export function stockOffers(job: Job): ReadonlyMap<string, StockOffer> {
     }
     return offers;
 }
-
-/** Every catalogue entry a job depends on, in the order it is reached: what its blocks name, what those entries name, and so on. */
-export function catalogueEntries(job: Job): readonly Block[] {
-    const found = new Set<Block>();
-    const visit = (block: Block): void => {
-        for (const linked of linkedBlocks(block)) {
-            if (found.has(linked)) continue;
-            found.add(linked);
-            visit(linked);
-        }
-        for (const child of block.children) visit(child);
-    };
-    visit(job.block);
-    return [...found].filter(block => !isWithin(block, job.block));
-}
-
-const isWithin = (inner: Block, outer: Block): boolean =>
-    inner.span.uri === outer.span.uri && inner.span.start >= outer.span.start && inner.span.end <= outer.span.end;
-
-function linkedBlocks(block: Block): readonly Block[] {
-    return Object.values(block.values as Readonly<Record<string, { readonly value: unknown } | undefined>>).flatMap(given => blocksOf(given?.value));
-}
-
-function blocksOf(value: unknown): readonly Block[] {
-    if (Array.isArray(value)) return value.flatMap(blocksOf);
-    if (typeof value !== 'object' || value === null) return [];
-    if ('of' in value) return blocksOf(value.of);
-    return isLink(value) && value.block ? [value.block] : [];
-}
-const isLink = (value: object): value is Link => 'block' in value && 'name' in value && 'span' in value;
 
 function offerOf(block: Block<'stock'>, name: string): StockOffer | undefined {
     const { values } = block;

@@ -33,6 +33,8 @@ export interface BlockDefinition {
     readonly derivesFrom?: string;
     /** Another kind whose facts and blocks may stand in it too. */
     readonly like?: string;
+    /** Whether it belongs to the kinds it stands in alone, and not to others that are like them. */
+    readonly isOwn?: true;
     /** Whether a parent may hold more than one. */
     readonly isRepeatable: boolean;
     /** A short body offered by completion; `$1` marks places to fill. */

@@ -29,14 +29,14 @@ const likeOf = (kind: string): string | undefined => isBlockKind(kind) ? definit
 /** Whether facts of a job may stand in a block of this kind: a job, a series or a variant. */
 export const isJobLike = (kind: string): boolean => kind === 'job' || likeOf(kind) === 'job';
 /** Blocks of a job that may be left out by a condition. */
-export const mayBeLeftOut = (kind: BlockKind): boolean => definitionOf(kind).standsIn.includes('job') && kind !== 'variant';
+export const mayBeLeftOut = (kind: BlockKind): boolean => definitionOf(kind).standsIn.includes('job') && definitionOf(kind).isOwn !== true;
 const whenProperty = may(holds, 'The block belongs to the job only where this holds.', { otherwise: 'always' });
 
 const children = new Map<string, readonly BlockKind[]>();
 /** Kinds of block that may stand in a block of kind `parent`, or at the top of a `file`. */
 export function blocksIn(parent: string): readonly BlockKind[] {
     let found = children.get(parent);
-    if (!found) children.set(parent, found = blockKinds.filter(kind => definitionOf(kind).standsIn.some(place => place === parent || (place === likeOf(parent) && kind !== 'variant'))));
+    if (!found) children.set(parent, found = blockKinds.filter(kind => definitionOf(kind).standsIn.some(place => place === parent || (place === likeOf(parent) && definitionOf(kind).isOwn !== true))));
     return found;
 }
 

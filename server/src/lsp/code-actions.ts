@@ -6,6 +6,7 @@ import { convertUnits } from '../../../language/src/editing/refactorings/convert
 import { extractSeries } from '../../../language/src/editing/refactorings/extract-series.js';
 import { moveEntry, type EntryHome } from '../../../language/src/editing/refactorings/move-entry.js';
 import type { Refactoring } from '../../../language/src/editing/refactorings/refactoring.js';
+import { signRevision } from '../../../language/src/editing/refactorings/sign-revision.js';
 import { waiveFindings } from '../../../language/src/editing/refactorings/waive-finding.js';
 import type { CalendarDate } from '../../../language/src/vocabulary/values.js';
 import type { HotroomServerServices } from '../services.js';
@@ -51,7 +52,7 @@ export class HotroomCodeActions implements CodeActionProvider {
             }
         }
         const raw = Reader.raw(document);
-        const refactorings = [...convertUnits(raw, uri, start, end), ...extractSeries(raw, uri, start), ...moveEntry(raw, uri, start, this.homes(document))];
+        const refactorings = [...convertUnits(raw, uri, start, end), ...extractSeries(raw, uri, start), ...moveEntry(raw, uri, start, this.homes(document)), ...signRevision(analysis, uri, start, end, dayFromNow(0))];
         for (const { title, kind, edits, refusal } of refactorings) {
             if (!wants(kinds[kind])) continue;
             actions.push({ title, kind: kinds[kind], ...(refusal === undefined ? { edit: { changes: Places.changes(edits) } } : { disabled: { reason: refusal } }) });

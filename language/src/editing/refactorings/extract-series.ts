@@ -5,7 +5,7 @@ import { headerParts } from '../spot.js';
 import type { Refactoring } from './refactoring.js';
 
 /** What stays with the job: who ordered it, where it stands, what was accepted for it. */
-const ofTheOrder: ReadonlySet<string> = new Set(['number', 'revision', 'drawn_by', 'site', 'waive', 'variant']);
+const ofTheOrder: ReadonlySet<string> = new Set(['number', 'revision', 'drawn_by', 'site', 'waive', 'variant', 'sign_off']);
 const sizes = [['w', 'width', 'Outside width along the front'], ['d', 'depth', 'Outside depth from front to back'], ['h', 'height', 'Floor to the top of the ceiling panels']] as const;
 
 /**

@@ -62,9 +62,20 @@ export const jobBlocks = {
     }),
     variant: block({
         doc: 'The same job with an option the customer may choose: only what differs is written.',
-        standsIn: ['job'], name: 'required', hasTitle: true, walls: 'none', isRepeatable: true, like: 'job',
+        standsIn: ['job'], name: 'required', hasTitle: true, walls: 'none', isRepeatable: true, like: 'job', isOwn: true,
         snippet: 'variant ${1:name} "${2:title}" {\n\t$0\n}',
         properties: { ...partialJob },
+    }),
+    sign_off: block({
+        doc: 'Who signed a revision of the job, when, and the fingerprint of the model that was signed: a revision that changed afterwards is a finding.',
+        standsIn: ['job', 'variant'], name: 'none', walls: 'none', isRepeatable: true, isOwn: true,
+        snippet: 'sign_off {\n\trevision     "${1:A}"\n\tby           "${2:name and office}"\n\tdate         ${3:2027-01-31}\n\tfingerprint  "${4:as hotroom review --fingerprint prints it}"\n}',
+        properties: {
+            revision: must(text, 'The revision that was signed.'),
+            by: must(text, 'Who signed it.'),
+            date: must(date, 'The day it was signed.'),
+            fingerprint: must(text, 'Fingerprint of the model that was signed, as the review report shows it.'),
+        },
     }),
     rule: block({
         doc: 'A house rule: what a maker asks of every job that uses the file, over and above what is published.',

@@ -1,28 +1,42 @@
 import type { Length } from '../core/length.js';
 import { showLength } from '../core/show.js';
 import type { Span } from '../core/span.js';
-import type { Block, Given, Link, LinkedLayer } from '../model/block.js';
-import { propertiesOf } from '../vocabulary/index.js';
+import type { Wall } from '../core/geometry.js';
+import type { Block, Given, Link, LinkedLayer } from './block.js';
+import { propertiesOf, type BlockKind } from '../vocabulary/index.js';
 import { showDate, type CalendarDate, type Density, type LengthRange, type NumberRange, type Place, type Price, type Size, type Supply, type Tariff, type ValueKind, type WallLength } from '../vocabulary/values.js';
-import type { ModelLength, ModelPlainValue, ModelValue } from './model-schema.js';
+import type { Job } from './job.js';
+
+/** A length as exact ticks of 12.5 nm, and in inches for people. */
+export interface FactLength { ticks: number; text: string }
+/** A value of the job or its catalogues as data, without regard to how it was written. */
+export type PlainFactValue =
+    | { kind: 'length' } & FactLength
+    | { kind: 'amount'; value: number; unit: string }
+    | { kind: 'word'; word: string }
+    | { kind: 'text'; text: string }
+    | { kind: 'flag'; flag: boolean }
+    | { kind: 'date'; date: string }
+    | { kind: 'reference'; name: string };
+export type FactValue = PlainFactValue | { kind: 'list'; items: PlainFactValue[] } | { kind: 'block'; block: BlockKind; title?: string; walls: Wall[] };
 
 /** Text in inches whatever the job is written in, so that equal lengths are equal bytes. */
-export const modelLength = (length: Length): ModelLength => ({ ticks: length, text: showLength(length, 'in') });
-const ofLength = (length: Length): ModelPlainValue => ({ kind: 'length', ...modelLength(length) });
-const ofAmount = (value: number, unit: string): ModelPlainValue => ({ kind: 'amount', value, unit });
-const ofWord = (word: string): ModelPlainValue => ({ kind: 'word', word });
-const ofLink = ({ name }: Link): ModelPlainValue => ({ kind: 'reference', name });
-const ofList = (items: readonly ModelPlainValue[]): ModelValue => ({ kind: 'list', items: [...items] });
+export const factLength = (length: Length): FactLength => ({ ticks: length, text: showLength(length, 'in') });
+const ofLength = (length: Length): PlainFactValue => ({ kind: 'length', ...factLength(length) });
+const ofAmount = (value: number, unit: string): PlainFactValue => ({ kind: 'amount', value, unit });
+const ofWord = (word: string): PlainFactValue => ({ kind: 'word', word });
+const ofLink = ({ name }: Link): PlainFactValue => ({ kind: 'reference', name });
+const ofList = (items: readonly PlainFactValue[]): FactValue => ({ kind: 'list', items: [...items] });
 export const byText = (a: string, b: string): number => a < b ? -1 : a > b ? 1 : 0;
 
 /** The unit each kind of amount is kept in. */
 const units: Partial<Record<ValueKind, string>> = { power: 'W', voltage: 'V', current: 'A', mass: 'kg', temperature: 'degC', area: 'm2', volume: 'm3', number: '', count: '', percent: '%', time: 's', pressure: 'Pa' };
 
-type Piece = readonly [part: string | undefined, value: ModelValue];
+type Piece = readonly [part: string | undefined, value: FactValue];
 
 /** A given value as its pieces, each under the word the language knows it by: `width` of a size, `wall` of a place. */
 function pieces(kind: ValueKind, given: unknown): readonly Piece[] {
-    const one = (value: ModelValue): readonly Piece[] => [[undefined, value]];
+    const one = (value: FactValue): readonly Piece[] => [[undefined, value]];
     switch (kind) {
         case 'length': return one(ofLength(given as Length));
         case 'lengths': return one(ofList((given as readonly Length[]).map(ofLength)));
@@ -54,7 +68,7 @@ function pieces(kind: ValueKind, given: unknown): readonly Piece[] {
 }
 
 /** A fact with its path and the text that says it. */
-export type PlacedFact = readonly [path: string, value: ModelValue, at: Span];
+export type PlacedFact = readonly [path: string, value: FactValue, at: Span];
 
 /**
  * What a block says of itself, not what stands in it.
@@ -88,3 +102,67 @@ export function namedBlocks(blocks: readonly Block[]): readonly (readonly [strin
 /** Every fact of a block and of the blocks in it. */
 export const factsWithin = (block: Block, path: string): readonly PlacedFact[] =>
     [...factsOfBlock(block, path), ...namedBlocks(block.children).flatMap(([name, child]) => factsWithin(child, `${path}.${name}`))];
+
+/** Facts of the job itself that name the paper, not the room. */
+const isOfPaper = (path: string): boolean => path === 'job' || path === 'job.number' || path === 'job.revision';
+
+/** Every fact of a job and its blocks, except those that only name it; sign-offs are no part of what it says. */
+export function factsOfJob(job: Job): readonly PlacedFact[] {
+    const blocks = job.block.children.filter(({ kind }) => kind !== 'variant' && kind !== 'sign_off');
+    return [...factsOfBlock(job.block, 'job').filter(([path]) => !isOfPaper(path)), ...namedBlocks(blocks).flatMap(([name, block]) => factsWithin(block, name))];
+}
+
+/** Sign-offs by the revision they are of, whatever their order. A point would divide the path. */
+export const factsOfSignOffs = (job: Job): readonly PlacedFact[] =>
+    keyed(job.signOffs, ({ values }) => `sign_off ${(values.revision?.value ?? '').replaceAll('.', '_')}`, block => factsWithin(block, '').map(([path, value]) => [path, value]))
+        .flatMap(([name, block]) => factsWithin(block, name));
+
+/** Entries of catalogues the job reaches; two of one name in two catalogues are numbered by what they say. */
+export function catalogueFacts(job: Job): readonly PlacedFact[] {
+    const entries = catalogueEntries(job).map(block => ({ name: block.name?.value ?? block.kind, block }));
+    return keyed(entries, ({ name }) => name, ({ name, block }) => factsWithin(block, name).map(([path, value]) => [path, value])).flatMap(([name, { block }]) => factsWithin(block, name));
+}
+
+/** Every catalogue entry a job depends on, in the order it is reached: what its blocks name, what those entries name, and so on. */
+export function catalogueEntries(job: Job): readonly Block[] {
+    const found = new Set<Block>();
+    const visit = (block: Block): void => {
+        for (const linked of linkedBlocks(block)) {
+            if (found.has(linked)) continue;
+            found.add(linked);
+            visit(linked);
+        }
+        for (const child of block.children) visit(child);
+    };
+    visit(job.block);
+    return [...found].filter(block => !isWithin(block, job.block));
+}
+
+const isWithin = (inner: Block, outer: Block): boolean =>
+    inner.span.uri === outer.span.uri && inner.span.start >= outer.span.start && inner.span.end <= outer.span.end;
+
+const linkedBlocks = (block: Block): readonly Block[] => Object.values(block.values as Readonly<Record<string, { readonly value: unknown } | undefined>>).flatMap(given => blocksOf(given?.value));
+
+function blocksOf(value: unknown): readonly Block[] {
+    if (Array.isArray(value)) return value.flatMap(blocksOf);
+    if (typeof value !== 'object' || value === null) return [];
+    if ('of' in value) return blocksOf(value.of);
+    return isLink(value) && value.block ? [value.block] : [];
+}
+
+const isLink = (value: object): value is Link => 'block' in value && 'name' in value && 'span' in value;
+
+/** Rows under keys of their own, in the order of the keys; what shares one is numbered in the order of what it says, which is no order of the text. */
+export function keyed<T>(rows: readonly T[], keyOf: (row: T) => string, saysOf: (row: T) => unknown): readonly (readonly [string, T])[] {
+    return [...grouped(rows, keyOf)].sort(([a], [b]) => byText(a, b)).flatMap(([key, same]) => same.map(row => [JSON.stringify(saysOf(row)), row] as const).sort(([a], [b]) => byText(a, b))
+        .map(([, row], i) => [i === 0 ? key : `${key} (${i + 1})`, row] as const));
+}
+
+function grouped<T>(rows: readonly T[], keyOf: (row: T) => string): ReadonlyMap<string, readonly T[]> {
+    const groups = new Map<string, T[]>();
+    for (const row of rows) {
+        const group = groups.get(keyOf(row));
+        if (group) group.push(row); else groups.set(keyOf(row), [row]);
+    }
+    return groups;
+}
