@@ -7,7 +7,7 @@ import { describe, expect, test } from 'vitest';
 const root = fileURLToPath(new URL('../', import.meta.url)).replaceAll('\\', '/');
 
 /** Floors of the language from the ground up: a file imports from its own floor and from floors before it. */
-const floors = ['core', 'vocabulary', 'syntax', 'model', 'rule-sets', 'engines', 'assembly', 'facts', 'rules', 'settings', 'scene', 'renderings', 'drawings', 'analysis', 'analyze.ts', 'exports', 'compare', 'editing'];
+const floors = ['core', 'vocabulary', 'syntax', 'model', 'rule-sets', 'engines', 'assembly', 'facts', 'rules', 'settings', 'scene', 'renderings', 'drawings', 'analysis', 'analyze.ts', 'exports', 'compare', 'editing', 'review'];
 
 interface Import { readonly file: string; readonly from: string; readonly isTypeOnly: boolean }
 

@@ -12,11 +12,12 @@ import { exportModel } from './export.js';
 import { shown } from './files.js';
 import { fmt } from './fmt.js';
 import { commandHelp, mainHelp } from './help.js';
+import { review } from './review.js';
 import { schedule } from './schedule.js';
 import { serve } from './serve.js';
 import { version } from './version.js';
 
-export const commands: readonly Command[] = [check, cutlist, diff, draw, explain, exportModel, fmt, schedule, serve];
+export const commands: readonly Command[] = [check, cutlist, diff, draw, explain, exportModel, fmt, review, schedule, serve];
 
 /**
  * Runs one command line.

@@ -42,11 +42,11 @@ describe('help', () => {
 
 describe('wrong words', () => {
     test.each([
-        [[], 'A command is missing: check, cutlist, diff, draw, explain, export, fmt, schedule, serve. hotroom --help says more.'],
+        [[], 'A command is missing: check, cutlist, diff, draw, explain, export, fmt, review, schedule, serve. hotroom --help says more.'],
         [['chek'], 'There is no command chek. Is check meant?'],
         [['cut-list'], 'There is no command cut-list. Is cutlist meant?'],
-        [['zebra'], 'There is no command zebra. There are check, cutlist, diff, draw, explain, export, fmt, schedule, serve.'],
-        [['--format', 'json'], 'A command comes first: check, cutlist, diff, draw, explain, export, fmt, schedule, serve; then its options. --format is no command.'],
+        [['zebra'], 'There is no command zebra. There are check, cutlist, diff, draw, explain, export, fmt, review, schedule, serve.'],
+        [['--format', 'json'], 'A command comes first: check, cutlist, diff, draw, explain, export, fmt, review, schedule, serve; then its options. --format is no command.'],
         [['help', 'explane'], 'There is no command explane. Is explain meant?'],
         [['check', '--formt', 'json'], 'hotroom check has no option --formt. Is --format meant?'],
         [['check', '--zebra'], 'hotroom check has no option --zebra.'],
@@ -61,7 +61,7 @@ describe('wrong words', () => {
         [['fmt', '--check=no', 'a'], '--check takes no value.'],
         [['serve'], 'hotroom serve wants --stdio.'],
         [['serve', '--stdio', 'a.hotroom'], 'hotroom serve takes no files; the editor names them.'],
-        [['\u001b[2J'], 'There is no command \\u{1b}[2J. There are check, cutlist, diff, draw, explain, export, fmt, schedule, serve.'],
+        [['\u001b[2J'], 'There is no command \\u{1b}[2J. There are check, cutlist, diff, draw, explain, export, fmt, review, schedule, serve.'],
     ])('%j', async (words, message) => {
         const { code, out, err } = await answer(words);
         expect([code, out]).toEqual([2, '']);

@@ -32,6 +32,17 @@ test('one file that cannot be read leaves all as they were', async () => {
     expect((await folder.run(['fmt', '.'])).code).toBe(3);
     expect(folder.read('a.hotroom')).toBe(untidy);
 });
+test.each([
+    ['a block that is not closed', 'job j {\n  number   "1"\n'], ['a brace too many', 'job j {\n  number   "1"\n}\n}\n'], ['a text without an end', 'job j {\n  number   "1\n}\n'],
+])('a file with %s is left alone, named and told apart from a tidy one', async (_, text) => {
+    for (const words of [['fmt', '.'], ['fmt', '--check', '.']]) {
+        const folder = new Folder({ 'a.hotroom': text, 'b.hotroom': 'job j {\n    number    "1"\n}\n' });
+        const { code, out, err } = await folder.run(words);
+        expect([code, out]).toEqual([1, '2 files, nothing to change.\n']);
+        expect(err).toMatch(/^hotroom: a\.hotroom:\d+:\d+: .* The file is left as it is\.\n$/);
+        expect(folder.read('a.hotroom')).toBe(text);
+    }
+});
 test('no files', async () => { expect((await new Folder().run(['fmt'])).err).toBe('hotroom: hotroom fmt wants files or folders, such as hotroom fmt birch-point.hotroom.\n'); });
 test('the examples are in shape', async () => {
     expect(await birchPoint().run(['fmt', '--check', '.'])).toEqual({ code: 0, out: '3 files, nothing to change.\n', err: '' });
