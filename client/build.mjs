@@ -46,6 +46,7 @@ const bundles = [
     { ...shared, platform: 'browser', format: 'iife', target: 'es2023', entryPoints: ['client/src/page/cut-list.ts'], outfile: 'dist/page/cut-list.js' },
     { ...shared, entryPoints: ['client/src/page/cut-list.css'], outfile: 'dist/page/cut-list.css' },
     { ...shared, platform: 'browser', format: 'iife', target: 'es2023', entryPoints: ['client/src/page/comparison.ts'], outfile: 'dist/page/comparison.js' },
+    { ...shared, platform: 'browser', format: 'iife', target: 'es2023', entryPoints: ['client/src/page/review.ts'], outfile: 'dist/page/review.js' },
     { ...shared, entryPoints: ['client/src/page/comparison.css'], outfile: 'dist/page/comparison.css' },
 ];
 

@@ -64,6 +64,7 @@ async function generateSchemas() {
         hotroom: (await load('language/src/settings/schema.ts')).settingsJsonSchema(),
         model: (await load('language/src/exports/model-schema.ts')).modelJsonSchema(),
         comparison: (await load('language/src/compare/comparison-json.ts')).comparisonJsonSchema(),
+        review: (await load('language/src/review/review-json.ts')).reviewJsonSchema(),
         findings: (await load('language/src/renderings/findings-json.ts')).findingsJsonSchema(),
         'cut-list': (await load('language/src/renderings/cut-list-json.ts')).cutListJsonSchema(),
     };

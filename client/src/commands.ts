@@ -6,6 +6,7 @@ import { registerComparisons } from './comparison-commands.js';
 import { jobAtLine, jobsInText } from './jobs-in-text.js';
 import { documentOf } from './open-document.js';
 import { cutListKind } from './page-kinds.js';
+import type { ReviewPanels } from './review-panel.js';
 import type { Register } from './register.js';
 import { subjectSchema, type Subject } from './tables-document.js';
 import type { TablesPanels } from './tables-panel.js';
@@ -16,11 +17,12 @@ export interface CommandParts {
     readonly log: vscode.LogOutputChannel;
     readonly requests: TablesRequests;
     readonly panels: TablesPanels;
+    readonly reviews: ReviewPanels;
 }
 
 /** @returns the registrations; dispose of them to take the commands away. */
 export function registerCommands(parts: CommandParts): vscode.Disposable {
-    const { client, log, requests, panels } = parts;
+    const { client, log, requests, panels, reviews } = parts;
     const register: Register = (name, run) =>
         vscode.commands.registerCommand(name, async (argument: unknown) => {
             try {
@@ -40,6 +42,14 @@ export function registerCommands(parts: CommandParts): vscode.Disposable {
             if (panel) return panel.saveCsv();
             const subject = await chooseSubject(argument);
             if (subject) await saveWithoutPage(subject, requests);
+        }),
+        register('hotroom.showReview', async argument => {
+            const subject = await chooseSubject(argument, 'Review Report');
+            if (subject) await reviews.show(subject);
+        }),
+        register('hotroom.saveReview', async argument => {
+            const subject = await chooseSubject(argument, 'Review Report');
+            if (subject) await reviews.save(subject);
         }),
         register('hotroom.cancel', () => requests.cancelAll()),
         register('hotroom.restartServer', async () => {
@@ -85,7 +95,7 @@ async function confirmStale(): Promise<boolean> {
     return answer === save;
 }
 
-async function chooseSubject(argument: unknown): Promise<Subject | undefined> {
+async function chooseSubject(argument: unknown, title = 'Cut List and Stock Plan'): Promise<Subject | undefined> {
     const given = subjectSchema.safeParse(argument);
     if (given.success && given.data.job !== undefined) return given.data;
     const document = await documentOf(given.success ? given.data.uri : argument);
@@ -99,7 +109,7 @@ async function chooseSubject(argument: unknown): Promise<Subject | undefined> {
     const ordered = here ? [here, ...jobs.filter(job => job !== here)] : jobs;
     const picked = await vscode.window.showQuickPick(
         ordered.map(job => ({ label: job.title ?? job.name, description: job.title === undefined ? '' : job.name, job })),
-        { title: 'Cut List and Stock Plan', placeHolder: 'Which job?', matchOnDescription: true },
+        { title, placeHolder: 'Which job?', matchOnDescription: true },
     );
     return picked ? { uri, job: picked.job.name } : undefined;
 }

@@ -4,6 +4,7 @@ import { RevealOutputChannelOn, TransportKind, type NodeModule } from 'vscode-la
 import { registerCommands } from './commands.js';
 import { documentSelector } from './document-selector.js';
 import { pageKinds } from './page-kinds.js';
+import { ReviewPanels, reviewViewType } from './review-panel.js';
 import { RevisionTexts, revisionScheme } from './revision-texts.js';
 import { HotroomClient } from './server-client.js';
 import { showServerStatus } from './server-status.js';
@@ -30,12 +31,15 @@ export async function activate(context: vscode.ExtensionContext): Promise<void> 
     client = started;
     const requests = new TablesRequests(started, log);
     const panels = new TablesPanels(context.extensionUri, requests);
+    const reviews = new ReviewPanels(context.extensionUri, started);
     // The log is in no list of things to dispose of: requests that end with the window still write to it, and writing to
     // a closed channel is an error of its own. It ends with the extension host.
     context.subscriptions.push(
         requests,
         panels,
-        registerCommands({ client: started, log, requests, panels }),
+        reviews,
+        registerCommands({ client: started, log, requests, panels, reviews }),
+        vscode.window.registerWebviewPanelSerializer(reviewViewType, reviews),
         showServerStatus(started),
         ...pageKinds.map(({ viewType }) => vscode.window.registerWebviewPanelSerializer(viewType, panels)),
         vscode.workspace.registerTextDocumentContentProvider(revisionScheme, new RevisionTexts(started)),

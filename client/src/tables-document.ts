@@ -8,7 +8,7 @@ const name = z.string().check(z.minLength(1));
 const index = z.int().check(z.nonnegative());
 const position = z.object({ line: index, character: index });
 
-const placeSchema = z.object({ uri: name, range: z.object({ start: position, end: position }) });
+export const placeSchema = z.object({ uri: name, range: z.object({ start: position, end: position }) });
 
 const columnSchema = z.object({ id: name, label: z.string(), align: z.enum(['start', 'end']), isProse: z.optional(z.boolean()), side: z.optional(z.enum(['before', 'now'])) });
 

@@ -44,7 +44,7 @@ test('every setting has its prefix, a default and a description', () => {
 
 test('works untrusted, wakes late, sends nothing', () => {
     expect(manifest.capabilities.untrustedWorkspaces.supported).toBe(true);
-    expect(manifest.activationEvents).toEqual(['onLanguage:hotroom', 'onWebviewPanel:hotroom.cutList', 'onWebviewPanel:hotroom.comparison']);
+    expect(manifest.activationEvents).toEqual(['onLanguage:hotroom', 'onWebviewPanel:hotroom.cutList', 'onWebviewPanel:hotroom.comparison', 'onWebviewPanel:hotroom.review']);
 });
 
 test('every file named exists', () => {

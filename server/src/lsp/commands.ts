@@ -4,12 +4,13 @@ import type { IntegerSolver } from '../../../language/src/engines/stock/integer-
 import type { HotroomServerSharedServices } from '../services.js';
 import { Comparisons } from './comparison-command.js';
 import { CutLists } from './cut-list-command.js';
+import { Reviews } from './review-command.js';
 import { listJobs } from './jobs-command.js';
 
 /** Says how far a long request is. */
 export type Progress = (message: string, percentage?: number) => void;
 
-const titles: ReadonlyMap<string, string> = new Map([['hotroom.server.cutList', 'Cut list'], ['hotroom.server.compare', 'Comparison']]);
+const titles: ReadonlyMap<string, string> = new Map([['hotroom.server.cutList', 'Cut list'], ['hotroom.server.compare', 'Comparison'], ['hotroom.server.review', 'Review']]);
 type Answer = (argument: unknown, token: Cancellation.CancellationToken, progress: Progress) => Promise<unknown>;
 
 /** Commands any editor can send. Each checks its arguments itself. */
@@ -19,9 +20,11 @@ export class Commands implements ExecuteCommandHandler {
     constructor(services: HotroomServerSharedServices, solver: IntegerSolver | undefined) {
         const cutLists = new CutLists(services, solver);
         const comparisons = new Comparisons(services);
+        const reviews = new Reviews(services);
         this.byName = new Map<string, Answer>([
             ['hotroom.server.cutList', cutLists.make.bind(cutLists)],
             ['hotroom.server.compare', comparisons.compare.bind(comparisons)],
+            ['hotroom.server.review', reviews.make.bind(reviews)],
             ['hotroom.server.jobs', () => listJobs(services)],
             ['hotroom.server.revisionText', comparisons.revisionText.bind(comparisons)],
         ]);

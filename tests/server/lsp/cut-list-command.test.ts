@@ -16,7 +16,7 @@ async function opened(options: ConstructorParameters<typeof ServerWorkspace>[0] 
     return { server, commands: server.shared.lsp.ExecuteCommandHandler as Commands, uri: document.uri.toString() };
 }
 
-test('the command is made known', async () => expect((await opened()).commands.commands).toEqual(['hotroom.server.cutList', 'hotroom.server.compare', 'hotroom.server.jobs', 'hotroom.server.revisionText']));
+test('the command is made known', async () => expect((await opened()).commands.commands).toEqual(['hotroom.server.cutList', 'hotroom.server.compare', 'hotroom.server.review', 'hotroom.server.jobs', 'hotroom.server.revisionText']));
 
 test('a list with its plan, as the editor understands it, with progress on the way', { timeout: 60_000 }, async () => {
     const { commands, uri } = await opened({ solver: new HighsInProcess() });

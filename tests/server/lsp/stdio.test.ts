@@ -40,7 +40,7 @@ describe('a server over its streams', { timeout: 60_000 }, () => {
         const { capabilities, serverInfo } = await server.result;
         expect(serverInfo?.name).toBe('hotroom');
         expect(capabilities).toMatchObject({
-            positionEncoding: 'utf-16', selectionRangeProvider: true, renameProvider: { prepareProvider: true }, executeCommandProvider: { commands: ['hotroom.server.cutList', 'hotroom.server.compare', 'hotroom.server.jobs', 'hotroom.server.revisionText'] },
+            positionEncoding: 'utf-16', selectionRangeProvider: true, renameProvider: { prepareProvider: true }, executeCommandProvider: { commands: ['hotroom.server.cutList', 'hotroom.server.compare', 'hotroom.server.review', 'hotroom.server.jobs', 'hotroom.server.revisionText'] },
             codeActionProvider: { codeActionKinds: ['quickfix', 'refactor.rewrite', 'refactor.extract', 'refactor.move', 'source.fixAll.hotroom'] }, semanticTokensProvider: { full: { delta: true }, range: true }, documentOnTypeFormattingProvider: { firstTriggerCharacter: '}' },
             workspace: { workspaceFolders: { supported: true, changeNotifications: true } },
         });
