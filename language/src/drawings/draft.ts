@@ -21,13 +21,16 @@ export class Draft {
     /** How far the view reaches with all that stands round it. */
     outer: Rectangle;
     readonly #show: (length: Length) => string;
+    readonly #figureMm: number;
     #count = 0;
 
     /**
      * @param picture what the solids fill
      * @param show a length as the sheet writes it
+     * @param figureMm height of the figures; names are no higher
      */
-    constructor(scale: number, picture: Rectangle, show: (length: Length) => string) {
+    constructor(scale: number, picture: Rectangle, show: (length: Length) => string, figureMm: number = letterMm.figure) {
+        this.#figureMm = figureMm;
         this.placement = new Placement(scale);
         this.outer = picture;
         this.#show = show;
@@ -91,7 +94,7 @@ export class Draft {
             const place = spread[i] ?? along(at);
             const measure = ticks(Math.abs(along(at) - start));
             const text = [this.show(measure), words.join(', ')].filter(Boolean).join('  ');
-            const half = this.paper(textWidthMm(text, letterMm.figure) / 2);
+            const half = this.paper(textWidthMm(text, this.#figureMm) / 2);
             const end = isAcross ? point(along(at), line) : point(line, along(at));
             const candidates = (function* (paper: (mm: number) => number): Generator<Candidate> {
                 for (let row = 0; row < 60; row++) for (const slide of row === 0 ? [0] : [paper(1.5 * row), -paper(1.5 * row)]) {
@@ -101,7 +104,7 @@ export class Draft {
                     yield isAcross ? { at: point(text, reach + outward * (half + paper(0.7))), turn, leader } : { at: point(reach + outward * (half + paper(0.7)), text), turn, leader };
                 }
             })(mm => this.paper(mm));
-            const { lettering, leader } = this.placement.place(text, letterMm.figure, candidates, { enough: 1 });
+            const { lettering, leader } = this.placement.place(text, this.#figureMm, candidates, { enough: 1 });
             made.push({ kind: 'dimension', id: this.#id(), form: 'running', from: origin, to: at, line: [startPoint, end], measure, lettering, ...(leader && { leader }) });
         }
         for (const one of made) this.#keep(one);
@@ -120,7 +123,7 @@ export class Draft {
     diagonal(from: Point, to: Point, measure: Length, words: string): void {
         this.placement.addLine(from, to);
         const text = `${this.show(measure)}  ${words}`;
-        const half = this.paper(textWidthMm(text, letterMm.figure) / 2);
+        const half = this.paper(textWidthMm(text, this.#figureMm) / 2);
         const paper = (mm: number): number => this.paper(mm);
         const candidates = (function* (): Generator<Candidate> {
             for (const share of [0.35, 0.3, 0.4, 0.25, 0.6, 0.65, 0.7]) for (const rise of [4, -4, 8, -8, 12, -12, 16, -16]) {
@@ -128,7 +131,7 @@ export class Draft {
                 yield { at: point(on.x + (rise > 0 ? -1 : 1) * half * 0.6, on.y + paper(rise)), leader: [on, point(on.x, on.y + paper(rise - Math.sign(rise) * 2))] };
             }
         })();
-        const { lettering, leader } = this.placement.place(text, letterMm.figure, candidates);
+        const { lettering, leader } = this.placement.place(text, this.#figureMm, candidates);
         this.items.push({ kind: 'dimension', id: this.#id(), form: 'single', from, to, line: [from, to], measure, lettering, ...(leader && { leader }) });
     }
 
@@ -136,7 +139,8 @@ export class Draft {
      * Writes a mark or a name in its rectangle, turned when it only fits so, else beside it with a leader.
      * @param inside what of the picture it names
      */
-    label(text: string, inside: Rectangle, { layer = 'marks', of, heightMm = letterMm.mark, isBold = false, mayTurn = true }: { readonly layer?: Layer; readonly of?: string; readonly heightMm?: number; readonly isBold?: boolean; readonly mayTurn?: boolean } = {}): void {
+    label(text: string, inside: Rectangle, { layer = 'marks', of, heightMm: wanted = letterMm.mark, isBold = false, mayTurn = true }: { readonly layer?: Layer; readonly of?: string; readonly heightMm?: number; readonly isBold?: boolean; readonly mayTurn?: boolean } = {}): void {
+        const heightMm = Math.min(wanted, this.#figureMm);
         const width = this.paper(textWidthMm(text, heightMm, isBold) + 0.8);
         const height = this.paper(heightMm * 1.3 + 0.8);
         const paper = (mm: number): number => this.paper(mm);
@@ -173,12 +177,13 @@ export class Draft {
         const fits = this.#fits(text, Math.abs(high - low));
         const off = (mm: number): number => this.paper(mm);
         const isInside = form === 'single';
+        const wide = textWidthMm(text, this.#figureMm);
         const candidates = (function* (): Generator<Candidate> {
             const stand = (along: number, across: number): Point => isAcross ? point(along, across) : point(across, along);
             const turn = isAcross ? 0 : 90;
             if (fits) yield { at: stand(middle, line + above * off(2.1)), turn };
             if (fits && isInside) yield { at: stand(middle, line - above * off(2.1)), turn };
-            const half = off(textWidthMm(text, letterMm.figure) / 2 + 2);
+            const half = off(wide / 2 + 2);
             for (let row = 1; row < 40; row++) for (const slide of [0, 0.5, -0.5, 1, -1, 1.6, -1.6, 2.4, -2.4]) for (const way of isInside ? [1, -1] : [1]) {
                 const across = line + outward * way * off(1 + 3.6 * row);
                 const along = middle + slide * half;
@@ -187,13 +192,13 @@ export class Draft {
                 yield isAcross ? { at: stand(along, across), turn, leader } : { at: point(line + outward * way * (off(0.5 + 3.6 * row) + half), middle + slide * off(5)), turn: 0, leader: [point(line, middle), point(line + outward * way * off(0.5 + 3.6 * row + 1.4), middle + slide * off(5))] };
             }
         })();
-        const { lettering, leader } = this.placement.place(text, letterMm.figure, candidates, { enough: isInside ? 8 : 1 });
+        const { lettering, leader } = this.placement.place(text, this.#figureMm, candidates, { enough: isInside ? 8 : 1 });
         const made: Dimension = { kind: 'dimension', id: this.#id(), form, from, to, line: ends, measure, lettering, ...(leader && { leader }) };
         if (form !== 'single') this.#keep(made);
         return made;
     }
 
-    #fits(text: string, stretch: number): boolean { return this.paper(textWidthMm(text, letterMm.figure) + 1) <= stretch; }
+    #fits(text: string, stretch: number): boolean { return this.paper(textWidthMm(text, this.#figureMm) + 1) <= stretch; }
 
     #keep(made: Dimension): void {
         this.items.push(made);

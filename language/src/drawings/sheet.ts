@@ -1,6 +1,6 @@
 import { TICKS_PER_FOOT, TICKS_PER_MM } from '../core/length.js';
 import { isMetric } from '../core/show.js';
-import { Draft } from './draft.js';
+import { Draft, letterMm } from './draft.js';
 import type { Drawing, Item } from './drawing.js';
 import { isSmallPaper, marginMm, papers, scalesFor, type PaperName, type SheetScale } from './paper.js';
 import type { Rectangle } from './projection.js';
@@ -45,7 +45,7 @@ export function makeSheet(view: View, input: SheetInput, paper: PaperName, numbe
         const last = scale === scales.at(-1);
         if (!last && !couldFit(view, scale, room)) continue;
         const drafts = view.figures.map(figure => {
-            const draft = new Draft(scale.ratio, figure.picture, shower(input.unit));
+            const draft = new Draft(scale.ratio, figure.picture, shower(input.unit), isSmallPaper(paper) ? letterMm.mark : letterMm.figure);
             figure.draw(draft);
             return { figure, draft, size: sizeMm(draft.outer, scale.ratio) };
         });
