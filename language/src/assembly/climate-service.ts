@@ -1,9 +1,7 @@
-import { inCubicMetres } from '../core/length.js';
+import { inCubicMetres, TICKS_PER_METRE, type Volume } from '../core/length.js';
 import { toNumber } from '../core/rational.js';
-import { TICKS_PER_METRE } from '../core/length.js';
 import { slatGapAt, type FixedBoard } from '../engines/climate/movement.js';
-import type { RoomState, SlabState } from '../engines/climate/room-run.js';
-import type { Volume } from '../core/length.js';
+import type { RoomState } from '../engines/climate/room-run.js';
 import type { AssembledBenches } from './benches.js';
 import type { AssembledClimate } from './climate.js';
 import { fixedBoard } from './climate-moisture.js';
@@ -19,17 +17,9 @@ export function barrierC({ losses }: Pick<AssembledClimate, 'losses'>, { slabs }
     const found = losses.flatMap(({ element }) => {
         if (element.kind !== 'wall' && element.kind !== 'ceiling') return [];
         const depth = element.layers.filter(({ role }) => role === 'lining' || role === 'air_gap').reduce((sum, { thicknessM }) => sum + thicknessM, 0);
-        return slabs.filter(({ name }) => name === element.name || name === `${element.name}, frame`).map(slab => ({ name: element.name, celsius: at(slab, depth) }));
+        return slabs.filter(({ name }) => name === element.name || name === `${element.name}, frame`).flatMap(({ edges }) => edges.filter(edge => Math.abs(edge.depth - depth) < 1e-9).map(({ celsius }) => ({ name: element.name, celsius })));
     });
     return found.reduce<typeof found[number] | undefined>((coldest, one) => coldest && coldest.celsius <= one.celsius ? coldest : one, undefined);
-}
-
-/** Straight between the middles of the cells on both sides. */
-function at({ depths, celsius }: SlabState, depth: number): number {
-    const i = depths.findIndex(middle => middle >= depth);
-    if (i <= 0) return celsius[i < 0 ? celsius.length - 1 : 0] ?? NaN;
-    const [d0, d1, t0, t1] = [depths[i - 1] ?? NaN, depths[i] ?? NaN, celsius[i - 1] ?? NaN, celsius[i] ?? NaN];
-    return t0 + (depth - d0) / (d1 - d0) * (t1 - t0);
 }
 
 /** Coldest lining and warmest facing among walls and ceiling, degC. */

@@ -14,7 +14,7 @@ import type { RoomShell } from './room.js';
 export interface ClimateShell {
     readonly elements: readonly EnvelopeElement[];
     /** Layers no heat can be worked out through, with the part of the system that names them. */
-    readonly lacks: readonly { readonly role: ShellLayer['role']; readonly name: string }[];
+    readonly lacks: readonly { readonly role: ShellLayer['role']; readonly name: string; readonly block?: Block<'material' | 'stock'> }[];
 }
 
 /** Stand-ins for what no catalogue entry states: a pane of 6 mm, panes 12 mm apart, a leaf of 1 1/2". */
@@ -23,7 +23,7 @@ const usual = { paneM: 0.006, gapM: 0.012, leafM: 0.0381 } as const;
 interface Around { readonly aroundC: number; readonly outdoorsC: number; readonly isInTheOpen: boolean }
 
 export function climateShell(job: Job, room: RoomShell, inside: InsideSize, shell: ShellResult | undefined, doors: readonly AssembledDoor[], windows: readonly AssembledWindow[], around: Around): ClimateShell {
-    const lacks: { role: ShellLayer['role']; name: string }[] = [];
+    const lacks: { role: ShellLayer['role']; name: string; block?: Block<'material' | 'stock'> }[] = [];
     const frame = stockOf(room.system.values.frame?.value);
     const frameMaterial = room.system.values.frame && materialOf(room.system.values.frame.value);
     const outside = { outsideC: around.isInTheOpen ? around.outdoorsC : around.aroundC, isInTheOpen: around.isInTheOpen };
@@ -33,7 +33,7 @@ export function climateShell(job: Job, room: RoomShell, inside: InsideSize, shel
         if (layer.thickness === 0) return [];
         const link = links[layer.role];
         const material = link && materialOf(link);
-        if (!material) { lacks.push({ role: layer.role, name: layer.name }); return []; }
+        if (!material) { lacks.push({ role: layer.role, name: layer.name, ...(link?.block && { block: link.block }) }); return []; }
         const share = layer.role === 'core' && frame ? meanFrameShare(panels, frame.section.thickness) : 0;
         return [share > 0 && frameMaterial ? { kind: 'bridged', role: layer.role, thicknessM, material, frame: frameMaterial, share } : { kind: 'solid', role: layer.role, thicknessM, material }];
     });

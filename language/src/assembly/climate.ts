@@ -74,10 +74,16 @@ const lossesOf = remembered('envelope', ({ elements, bathingC }: { readonly elem
 const warmUpOf = remembered('warm-up', warmUp);
 const neededOf = remembered('power-needed', ({ input, withinS }: { readonly input: WarmUpInput; readonly withinS: number }) => powerNeeded(input, withinS));
 
-export function assembleClimate(around: ClimateSurroundings): AssembledClimate {
+/** Temperatures and volumes a room for bathing can have; beyond them the equations were never meant. */
+const isPossible = ({ around, outdoors, bathing, shop, store }: ClimateConditions, volumeM3: number): boolean =>
+    [around, outdoors, shop, store].every(({ value }) => value >= -60 && value <= 60) && bathing.value > around.value && bathing.value <= 150 && volumeM3 > 0.5 && volumeM3 < 1000;
+
+/** @returns nothing for temperatures or sizes no such room has */
+export function assembleClimate(around: ClimateSurroundings): AssembledClimate | undefined {
     const { job, room, inside } = around;
     const conditions = climateConditions(job, warmUpAsked(around.ruleSets));
     const volumeM3 = inCubicMetres(volume(inside.width, inside.depth, inside.height));
+    if (!isPossible(conditions, volumeM3)) return undefined;
     const shell = once(() => climateShell(job, room, inside, around.shell, around.doors, around.windows, { aroundC: conditions.around.value, outdoorsC: conditions.outdoors.value, isInTheOpen: conditions.isInTheOpen }));
     const losses = once(() => lossesOf({ elements: shell().elements, bathingC: conditions.bathing.value }));
     const air = once(() => climateAir(around, conditions, volumeM3));

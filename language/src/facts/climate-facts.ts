@@ -1,19 +1,18 @@
 import type { Results } from '../assembly/results.js';
 import type { Condition } from '../assembly/climate-conditions.js';
-import { showCitation, type Citation } from '../core/citation.js';
+import { showCitation } from '../core/citation.js';
 import { showNumber } from '../core/show.js';
 import { ofAmount } from '../core/value.js';
 import { layerResistance, flowThrough, type ElementLoss } from '../engines/climate/envelope.js';
 import { glassCitation, glassU } from '../engines/climate/glass.js';
 import { saturationPressure, steamVolume } from '../engines/climate/psychrometrics.js';
 import { combinedCitation } from '../engines/climate/resistance.js';
-import { ashrae } from '../engines/climate/sources.js';
+import { psychrometrics } from '../engines/climate/sources.js';
 import { stackCitation } from '../engines/climate/stack-flow.js';
 import type { Job } from '../model/job.js';
 import { amountFact, type Making } from './fact.js';
 import type { FactProvider } from './facts-tree.js';
 
-export const psychrometrics: Citation = ashrae('chapter 1', 'Moist air as a mixture of ideal gases.');
 /** A figure with where it comes from when nobody wrote it. */
 export const stated = ({ value, citation, isDefault }: Condition, unit: string, places = 1, times = 1): string => `${showNumber(value * times, places)}${unit && ` ${unit}`}${isDefault ? ` (default: ${citation.kind === 'practice' ? `${citation.text}, ${showCitation(citation)}` : citation.text})` : ''}`;
 

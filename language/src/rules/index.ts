@@ -1,6 +1,7 @@
 import type { Rule } from './rule.js';
 import { airRules } from './air/index.js';
 import { benchRules } from './bench/index.js';
+import { climateRules } from './climate/index.js';
 import { electricalRules } from './electrical/index.js';
 import { heaterRules } from './heater/index.js';
 import { jobRules } from './job/index.js';
@@ -10,5 +11,5 @@ import { signingRules } from './signing/index.js';
 import { siteRules } from './site/index.js';
 
 /** Every rule, family by family; tests/rules/registry.test.ts fails when a rule file is missing here. */
-export const allRules: readonly Rule[] = [...jobRules, ...siteRules, ...shellRules, ...openingRules, ...benchRules, ...heaterRules, ...electricalRules, ...airRules, ...signingRules];
+export const allRules: readonly Rule[] = [...jobRules, ...siteRules, ...shellRules, ...openingRules, ...benchRules, ...heaterRules, ...electricalRules, ...airRules, ...climateRules, ...signingRules];
 export const ruleById = (id: string): Rule | undefined => allRules.find(rule => rule.id === id);

@@ -5,7 +5,7 @@ import type { Results } from '../assembly/results.js';
 import type { Job } from '../model/job.js';
 import type { RuleSet } from '../rule-sets/index.js';
 
-export type RuleFamily = 'job' | 'site' | 'shell' | 'opening' | 'bench' | 'heater' | 'electrical' | 'air' | 'signing';
+export type RuleFamily = 'job' | 'site' | 'shell' | 'opening' | 'bench' | 'heater' | 'electrical' | 'air' | 'climate' | 'signing';
 
 /** What a rule reads. It never sees syntax, never computes what an engine has computed, and never decides severity. */
 export interface RuleInput {

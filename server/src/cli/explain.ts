@@ -27,7 +27,7 @@ export const explain: Command = {
 const families: Readonly<Record<RuleHelp['family'], string>> = {
     job: 'what the job as a whole says, and decides between texts',
     site: 'the place the room is built in', shell: 'wall and ceiling panels', opening: 'doors and windows', bench: 'benches', heater: 'heater, sensor, controls, signs',
-    electrical: 'circuits, supply, lights', air: 'vents and air change', signing: 'who signed which revision', language: 'the text of a file itself', settings: 'the settings file of a project',
+    electrical: 'circuits, supply, lights', air: 'vents and air change', climate: 'heat, steam, moisture and movement of wood', signing: 'who signed which revision', language: 'the text of a file itself', settings: 'the settings file of a project',
 };
 
 function familyTable(all: readonly RuleHelp[], width: number): string {

@@ -34,6 +34,8 @@ export interface SlabGrid {
     readonly toOutside: number;
     /** Of half the first and half the last cell, m2 K/W. */
     readonly firstHalf: number;
+    /** Where one layer ends and the next begins: the cell before, and how much of the way in resistance from its middle to the next one's lies before the edge. */
+    readonly edges: readonly { readonly depth: number; readonly cell: number; readonly share: number }[];
     readonly lastHalf: number;
 }
 
@@ -54,8 +56,14 @@ export function slabGrid(slab: Slab, timeS: number, level: number): SlabGrid {
     let depth = 0;
     let extra = 0;
     const depths: number[] = [];
+    const ends: { readonly depth: number; readonly cell: number; readonly extra: number }[] = [];
     for (const layer of slab.layers) {
-        if (layer.heatCapacity <= 0) { extra += layer.thicknessM / layer.conductivity; depth += layer.thicknessM; continue; }
+        if (layer.heatCapacity <= 0) {
+            extra += layer.thicknessM / layer.conductivity;
+            depth += layer.thicknessM;
+            ends.push({ depth, cell: cells.length - 1, extra });
+            continue;
+        }
         const count = Math.min(mostCells, Math.max(2 ** (level + 1), Math.ceil(layer.thicknessM / cellSize(layer, timeS, level))));
         for (let i = 0; i < count; i++) {
             cells.push({ size: layer.thicknessM / count, layer, before: i === 0 ? extra : 0 });
@@ -63,13 +71,15 @@ export function slabGrid(slab: Slab, timeS: number, level: number): SlabGrid {
         }
         extra = 0;
         depth += layer.thicknessM;
+        ends.push({ depth, cell: cells.length - 1, extra });
     }
     const half = (i: number): number => { const cell = cells[i]; return cell ? cell.size / 2 / cell.layer.conductivity : 0; };
     const count = cells.length;
     const firstHalf = half(0) + (cells[0]?.before ?? 0);
     const lastHalf = half(count - 1) + extra;
+    const edges = ends.filter(({ cell }) => cell >= 0 && cell < count - 1).map(end => ({ depth: end.depth, cell: end.cell, share: (half(end.cell) + end.extra) / (half(end.cell) + half(end.cell + 1) + (cells[end.cell + 1]?.before ?? 0)) }));
     return {
-        slab, cells: count, depths: Float64Array.from(depths), firstHalf, lastHalf,
+        edges, slab, cells: count, depths: Float64Array.from(depths), firstHalf, lastHalf,
         capacity: Float64Array.from(cells, ({ size, layer }) => slab.areaM2 * size * layer.heatCapacity),
         between: Float64Array.from({ length: Math.max(0, count - 1) }, (_, i) => slab.areaM2 / (half(i) + half(i + 1) + (cells[i + 1]?.before ?? 0))),
         fromAir: slab.areaM2 / (slab.insideResistance + firstHalf), toOutside: slab.areaM2 / (slab.outsideResistance + lastHalf),

@@ -34,6 +34,8 @@ export interface SlabState {
     /** Middles of the cells from the inside, m, and their temperatures. */
     readonly depths: Float64Array;
     readonly celsius: Float64Array;
+    /** Between layers: depth from the inside, m, and temperature. */
+    readonly edges: readonly { readonly depth: number; readonly celsius: number }[];
 }
 export interface RoomState {
     readonly seconds: number;
@@ -192,11 +194,12 @@ function storedHeat(input: RoomRunInput, grids: readonly SlabGrid[], { air, ston
 function snapshot(input: RoomRunInput, grids: readonly SlabGrid[], { air, stones, temperatures }: Temperatures, seconds: number): RoomState {
     return {
         seconds, airC: air, ...(input.heater.stones && { stonesC: stones }),
-        slabs: grids.map(({ slab, cells, depths, firstHalf, lastHalf }, s): SlabState => {
+        slabs: grids.map(({ slab, cells, depths, edges, firstHalf, lastHalf }, s): SlabState => {
             const celsius = Float64Array.from(temperatures[s] ?? []);
             const [first, last] = [celsius[0] ?? NaN, celsius[cells - 1] ?? NaN];
             return {
                 name: slab.name, depths, celsius,
+                edges: edges.map(({ depth, cell, share }) => ({ depth, celsius: (celsius[cell] ?? NaN) + share * ((celsius[cell + 1] ?? NaN) - (celsius[cell] ?? NaN)) })),
                 insideSurfaceC: air + (first - air) * slab.insideResistance / (slab.insideResistance + firstHalf),
                 outsideSurfaceC: slab.outsideC + (last - slab.outsideC) * slab.outsideResistance / (slab.outsideResistance + lastHalf),
             };

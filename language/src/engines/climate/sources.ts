@@ -7,6 +7,7 @@ export const iso6946 = standard('ISO 6946', '2017');
 export const iso10456 = standard('ISO 10456', '2007');
 export const en673 = standard('EN 673', '2011');
 export const ashrae = standard('ASHRAE Handbook, Fundamentals', '2017');
+export const psychrometrics: Citation = ashrae('chapter 1', 'Moist air as a mixture of ideal gases.');
 export const woodHandbook = standard('Wood Handbook, FPL-GTR-282', '2021');
 export const fluidFlow = standard('ASHRAE Handbook, Fundamentals', '1997');
 export const practice = (text: string): Citation => ({ kind: 'practice', text });
