@@ -119,7 +119,7 @@ describe('headers', () => {
     });
     test('an unknown kind whose facts several kinds take is left to be told', async () => {
         await expectOne(withPiece('light lamp on right   { model Ember; from front 40"; height 62" }', 'skylight view on right { model View18; from front 40" }'),
-            '‘skylight’ is not known in a job. Here may stand drawn_by, variant, circuit, decision, door, window, bench, heater, sensor, control and 6 other words.', undefined);
+            '‘skylight’ is not known in a job. Here may stand drawn_by, variant, sign_off, climate, circuit, decision, door, window, bench, heater and 8 other words.', undefined);
     });
     test('a title before what a job is made from', async () => {
         const series = 'series cottage { parameter w { takes length; otherwise 80" } }\n';

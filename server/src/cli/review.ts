@@ -26,7 +26,7 @@ import { writeWhole } from './written-file.js';
 type ReviewedJob = { readonly file: CheckedFile; readonly analysis: CheckedFile['analysis']['jobs'][number] };
 
 export const review: Command = {
-    name: 'review', takes: 'FILES…', summary: 'Print the review report of the jobs in the files: findings, waivers, figures to sign, sources, what was not checked.',
+    name: 'review', takes: 'FILES…', summary: 'Print the review report of the jobs in the files: findings, waivers, figures to sign, sources.',
     doc: [
         'The report is what somebody looks at before wood is cut. It ends with the block to sign, which carries the fingerprint of the model: a job that holds a sign_off with it tells when it changes afterwards.',
         'html is one page that needs nothing else, to print on A4 or letter or to send. --since puts what changed in meaning beside the findings and marks those that are new.',

@@ -5,7 +5,7 @@ import { checkFindings } from '../../support/check.js';
 // The upper bench ends 16 1/2" off the right wall, where the lower one, 20" deep, stands.
 test('reports the legs together, at their bench', () => checkFindings(rule, `
     bench upper on back { build Slatted; top 37"; depth 20"; length 60"; from left 0" }
-    //@ 1-12 error: Legs UPPER-LEG-1 and UPPER-LEG-2 of bench upper would pass through bench lower. End one bench at the other, or carry upper to the wall on a ledger.
+    //@ 1-12 error: Legs UPPER-LEG-2 and UPPER-LEG-4 of bench upper would pass through bench lower. End one bench at the other, or carry upper to the wall on a ledger.
     bench lower on right { build Slatted; top 18"; depth 20" }
 `));
 
