@@ -63,12 +63,14 @@ function tablesOf(job: ComparedJob, index: number, isOneOfSeveral: boolean): rea
         return span && (own.showPlaceInside ?? own.showPlace)(span);
     };
     return [
-        { id: `${id}figures`, caption: `${caption}Figures`, columns: figureColumns, rows: keyFigures(before, after).map(figure => figureRow(figure, place)) },
+        { id: `${id}figures`, caption: `${caption}Figures`, columns: figureColumns, rows: changedFirst(keyFigures(before, after)).map(figure => figureRow(figure, place)) },
         ...reportRows(job).map(({ consequence, rows }): Table => ({
             id: `${id}${consequence}`, caption: `${caption}${consequenceTitles[consequence]}`, columns, rows: rows.map(row => changeRow(row, place)),
         })),
     ];
 }
+
+const changedFirst = (figures: readonly KeyFigure[]): readonly KeyFigure[] => [...figures.filter(({ isChanged }) => isChanged), ...figures.filter(({ isChanged }) => !isChanged)];
 
 type ShowPlace = (side: 'before' | 'after', span: Span | undefined) => string | undefined;
 
