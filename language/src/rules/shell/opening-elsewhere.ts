@@ -41,9 +41,19 @@ export function isFreeAt(input: RuleInput, name: string, block: Block<'door'> | 
     const { results } = there;
     if (zonesCut(there) > zonesCut(input) || results.benches?.result.problems.some(problem => problem.kind === 'across-opening' && problem.opening === name)) return false;
     return [...inTheWay(), ...mustMove ? [] : easilyMoved()].every(rule => {
-        const known = new Set(Array.from(rule.check(input), keyOf));
-        return [...rule.check(there)].every(finding => known.has(keyOf(finding)));
+        const found = [...rule.check(there)];
+        return found.length === 0 || found.every(finding => knownTo(rule, input).has(keyOf(finding)));
     });
+}
+
+/** What a rule finds in the job as it is: asked for by every place that may be advised, so it is kept as long as the job is. */
+const known = new WeakMap<RuleInput, Map<Rule, ReadonlySet<string>>>();
+function knownTo(rule: Rule, input: RuleInput): ReadonlySet<string> {
+    const ofJob = known.get(input) ?? new Map<Rule, ReadonlySet<string>>();
+    known.set(input, ofJob);
+    const found = ofJob.get(rule) ?? new Set(Array.from(rule.check(input), keyOf));
+    ofJob.set(rule, found);
+    return found;
 }
 
 /** What is wrong, where and by how much; the words may name the place that changes. */
