@@ -24,3 +24,16 @@ test('accepts a time that is reached, and asks nothing where nobody asks', async
     await checkFindings(rule, 'rules us_dwelling\nclimate { bathing 100 degC }');
 });
 test('stays silent while the time is being typed', () => checkFindings(rule, 'climate { within 4'));
+test('says so of a heater that never gets there', () => checkFindings(rule, `
+    heater_model Weak is Tarn60 { power 1 kW }
+    climate {
+        within 45 min
+        //     ^^^^^^ warning: Heater stove with 1 kW does not bring the room to…
+    }
+    heater stove on right {
+        model     Weak
+        from      front 8"
+        guard     yes
+        backing   1 1/2"
+    }
+`));
