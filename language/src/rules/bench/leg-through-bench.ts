@@ -30,7 +30,8 @@ export const legThroughBench = defineRule({
         }
         for (const { bench, other, marks } of found.values()) {
             const [block, below] = [benches.blocks.get(bench), benches.blocks.get(other)];
-            if (!block) continue;
+            // A bench that could not be read whole may not be meant to stand there at all.
+            if (!block || !block.isWhole || below?.isWhole === false) continue;
             yield {
                 at: block.head,
                 message: `${marks.length === 1 ? 'Leg' : 'Legs'} ${showList(marks)} of bench ${bench} would pass through bench ${other}. End one bench at the other, or carry ${bench} to the wall on a ledger.`,

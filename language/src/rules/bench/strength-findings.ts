@@ -1,3 +1,4 @@
+import { areRulesKnown } from '../../assembly/known.js';
 import { showCitation } from '../../core/citation.js';
 import { showNumber } from '../../core/show.js';
 import type { BenchStrengthInput } from '../../engines/strength/strength-input.js';
@@ -21,6 +22,8 @@ export interface StrengthCase {
 
 /** Every member of every bench that has its place; where a leg is missing that the notch took, what hangs on it is not judged. */
 export function strengthCases(input: RuleInput): readonly StrengthCase[] {
+    // Which loads apply is said by the rule sets: a line of them that could not be read silences this.
+    if (!areRulesKnown(input.job)) return [];
     const { strength, benches } = input.results;
     return placedBenches(input).flatMap(({ block, name }): StrengthCase[] => {
         const build = buildOf(block);

@@ -4,7 +4,8 @@ import { insideRun } from '../../core/geometry.js';
 import { showCitation } from '../../core/citation.js';
 import { isMetric, showNumber } from '../../core/show.js';
 import type { Span } from '../../core/span.js';
-import type { Block } from '../../model/block.js';
+import { hasLooseLink, type Block } from '../../model/block.js';
+import type { Job } from '../../model/job.js';
 import { isRoomOverfull } from '../astray.js';
 import type { RuleInput } from '../rule.js';
 
@@ -12,7 +13,9 @@ import type { RuleInput } from '../rule.js';
  * Heat, air and moisture of a job that was read whole: what half of a job gives is the climate of another room.
  * @returns nothing, too, while the benches and things do not fit into the room
  */
-export const wholeClimate = (input: RuleInput): AssembledClimate | undefined => input.job.isWhole && isRead(input.job.climate) && !isRoomOverfull(input) ? input.results.climate : undefined;
+export const wholeClimate = (input: RuleInput): AssembledClimate | undefined => isReadWhole(input.job) && isRead(input.job.climate) && !isRoomOverfull(input) ? input.results.climate : undefined;
+/** Whether the job, every block of it and every entry it names could be read: a door too many or too few lets other air through. */
+const isReadWhole = ({ isWhole, block }: Job): boolean => isWhole && block.children.every(child => child.isWhole) && !hasLooseLink(block);
 /** Whether every fact that is written could be read: else a default would stand where somebody wrote a figure. */
 const isRead = (block: Block | undefined): boolean => block === undefined || [...block.written].every(key => Object.hasOwn(block.values, key));
 
