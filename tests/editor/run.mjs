@@ -35,8 +35,9 @@ const expected = {
     commands: [
         'Hotroom: Show Cut List and Stock Plan', 'Hotroom: Save Cut List as CSV', 'Hotroom: Compare Job with Last Commit', 'Hotroom: Compare Job with Base of Branch', 'Hotroom: Compare Job with a Revision…',
         'Hotroom: Compare Job with Another Job…', 'Hotroom: Compare Job with Another File…',
-        'Hotroom: Restart Language Server', 'Hotroom: Show Log',
+        'Hotroom: Show Review Report', 'Hotroom: Save Review Report', 'Hotroom: Restart Language Server', 'Hotroom: Show Log',
     ],
+    showReview: 'Hotroom: Show Review Report',
     compareCommit: 'Hotroom: Compare Job with Last Commit',
     compareJob: 'Hotroom: Compare Job with Another Job…',
     committedTop: 'top       37"',
@@ -324,6 +325,25 @@ try {
         await shot('comparison-with-job');
         await keys.press('Control+w');
         return `${count} rows`;
+    });
+    await steps.step('the review report opens beside the text, and a place of it leads to the line', async () => {
+        await page.locator('.tab', { hasText: expected.file }).first().click();
+        await workbench.focusEditor();
+        await workbench.run(expected.showReview);
+        const review = await waitFor(() => workbench.webview('body[data-subject] h1'), 'the report');
+        for (const heading of ['At a glance', 'Cautions', 'Not checked']) await review.locator('h2', { hasText: heading }).first().waitFor();
+        for (const name of Object.keys(themes)) {
+            await workbench.useTheme(name);
+            const { passed, grave } = await checkAccessibility(review);
+            await shot(`review-${name}`);
+            assert.deepEqual(grave, [], name);
+            assert.ok(passed > 10, 'the checker looked at the page');
+        }
+        await review.locator('[data-place]').first().focus();
+        await keys.press('Enter');
+        await waitFor(() => page.evaluate(() => document.activeElement?.closest('.monaco-editor') !== null), 'the editor to hold the keyboard');
+        await page.locator('.tab', { hasText: /review/i }).last().click();
+        await keys.press('Control+w');
     });
     await steps.step('the edit is taken back, and the comparison says that nothing changed', async () => {
         await page.locator('.tab', { hasText: expected.file }).first().click();
