@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { sarifToMarkdown } from '@security-alert/sarif-to-markdown';
 import Ajv from 'ajv';
 import { describe, expect, test } from 'vitest';
 import type { SarifLog } from '../../language/src/renderings/sarif.js';
@@ -31,6 +32,19 @@ describe('SARIF against its published schema', () => {
         expect(JSON.stringify(log)).toContain('"suppressions"');
     });
     test('names of files that need escaping', async () => { expect(mistakesOf(await sarifOf({ 'odd name #%41 ä🔥.hotroom': 'job j { topp 3" }' }))).toEqual([]); });
+});
+
+// A general library that reads SARIF: what it makes of ours names every finding and where it stands.
+test('a reader library opens it', async () => {
+    const log = await sarifOf({ ...catalogue, 'a.hotroom': exampleText('birch-point.hotroom').replace('front 8"', 'front 1"').replace('top       37"', 'top       44"') });
+    const [read] = sarifToMarkdown({ title: 'Findings', owner: 'office', repo: 'jobs', branch: 'main', sourceRoot: '' })(log as unknown as Parameters<ReturnType<typeof sarifToMarkdown>>[0]);
+    const { results } = log.runs[0]!;
+    expect(results.length).toBeGreaterThan(1);
+    expect(read?.hasMessages).toBe(true);
+    for (const { ruleId, locations } of results) {
+        expect(read?.body).toContain(ruleId);
+        expect(read?.body).toContain(`a.hotroom#L${locations[0]!.physicalLocation.region!.startLine}`);
+    }
 });
 
 describe('the columns a reader cuts out with', () => {
