@@ -220,7 +220,7 @@ describe('with a revision', () => {
 
 describe('addresses of old files', () => {
     const tree = 'a'.repeat(40);
-    const near = 'file:///work/birch.hotroom';
+    const near = 'file:///jobs/birch.hotroom';
     test('are read back, and name the revision for people', () => {
         const address = revisionAddress({ near, tree, path: 'jobs/birch.hotroom' }, '3f2a1c9');
         expect(decodeURIComponent(address)).toContain('/jobs/birch (3f2a1c9).hotroom?');
